@@ -1,0 +1,114 @@
+package kerbfolio.formula;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import kerbfolio.quantity.Amount;
+import kerbfolio.quantity.Notation;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Reads a filled formula with its causes of doubt: each cause moves all the inputs it touches together by plus and minus
+ * its standard effect, and half the difference is its effect on the result. This is JCGM 100:2008, 5.2.2 with
+ * correlations of plus or minus one, without a covariance matrix; repeated symbols and chains come out right.
+ *
+ * @param amount the result, or null if there is none
+ * @param refusal why there is none, or null
+ * @param flips whether a cause changes which branch of the formula holds
+ */
+record Doubt(@Nullable Amount amount, @Nullable String refusal, boolean flips) {
+
+    static Doubt refused(String why) {
+        return new Doubt(null, why, false);
+    }
+
+    static Doubt of(Formula formula, Map<String, List<Term>> inputs) {
+        for (Map.Entry<String, Node> need : formula.conditions().entrySet()) {
+            if (new Arithmetic(values(formula, inputs)).of(need.getValue()) == 0) {
+                return refused(
+                        "needs " + need.getKey() + ", which does not hold" + seen(formula, inputs, need.getValue()));
+            }
+        }
+        var centre = new Arithmetic(values(formula, inputs));
+        double si = centre.of(formula.tree());
+        if (!Double.isFinite(si)) {
+            return refused("the formula has no finite result for these figures");
+        }
+        boolean flips = false;
+        var effects = new TreeMap<String, Double>();
+        for (String cause : causes(inputs)) {
+            var up = new Arithmetic(values(formula, inputs, cause, 1));
+            var down = new Arithmetic(values(formula, inputs, cause, -1));
+            double effect = (up.of(formula.tree()) - down.of(formula.tree())) / 2;
+            if (!Double.isFinite(effect)) {
+                return refused("within its uncertainty, " + cause + " leaves the range of the formula");
+            }
+            effects.put(cause, effect);
+            flips |=
+                    !up.branches().equals(centre.branches()) || !down.branches().equals(centre.branches());
+        }
+        return new Doubt(new Amount(si, effects), null, flips);
+    }
+
+    private static Set<String> causes(Map<String, List<Term>> inputs) {
+        var causes = new TreeSet<String>();
+        inputs.values()
+                .forEach(terms -> terms.forEach(term -> term.amount()
+                        .ifPresent(amount -> causes.addAll(amount.effects().keySet()))));
+        return causes;
+    }
+
+    /** SI values of every symbol and constant. */
+    static Map<String, double[]> values(Formula formula, Map<String, List<Term>> inputs) {
+        return values(formula, inputs, null, 0);
+    }
+
+    private static Map<String, double[]> values(
+            Formula formula, Map<String, List<Term>> inputs, @Nullable String cause, int direction) {
+        var values = new HashMap<String, double[]>();
+        for (Constant constant : formula.constants()) {
+            values.put(constant.symbol(), new double[] {constant.value().si()});
+        }
+        inputs.forEach((symbol, terms) -> values.put(
+                symbol,
+                terms.stream()
+                        .mapToDouble(term -> moved(term.amount().orElseThrow(), cause, direction))
+                        .toArray()));
+        return values;
+    }
+
+    private static double moved(Amount amount, @Nullable String cause, int direction) {
+        return cause == null
+                ? amount.si()
+                : amount.si() + direction * amount.effects().getOrDefault(cause, 0.0);
+    }
+
+    private static String seen(Formula formula, Map<String, List<Term>> inputs, Node condition) {
+        var seen = new StringBuilder();
+        if (condition instanceof Node.Apply apply) {
+            for (Node side : apply.operands()) {
+                if (side instanceof Node.Symbol symbol && inputs.containsKey(symbol.name())) {
+                    var unit = formula.unitOf(symbol.name());
+                    double number = unit.fromSi(inputs.get(symbol.name())
+                            .get(0)
+                            .amount()
+                            .orElseThrow()
+                            .si());
+                    seen.append(seen.isEmpty() ? ": " : ", ")
+                            .append(symbol.name())
+                            .append(" = ")
+                            .append((Notation.fixed(
+                                                    number,
+                                                    Notation.decimalsOf(number),
+                                                    java.math.RoundingMode.HALF_EVEN)
+                                            + " " + unit)
+                                    .strip());
+                }
+            }
+        }
+        return seen.toString();
+    }
+}

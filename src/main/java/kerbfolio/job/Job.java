@@ -1,0 +1,66 @@
+package kerbfolio.job;
+
+import java.util.List;
+import kerbfolio.reading.Means;
+import kerbfolio.reading.Must;
+import kerbfolio.reading.Unread;
+import org.jspecify.annotations.Nullable;
+
+/** A finished job, section by section. */
+public record Job(
+        @Must @Means("version of this format: 1") String kerbfolio,
+
+        @Must @Means("whose job, which revision, by what rules")
+        Identity job,
+
+        @Means("the car") @Nullable Vehicle vehicle,
+        @Means("whatever measured something") List<Instrument> instruments,
+        @Means("the car on the scales") @Nullable Weighings weighings,
+        @Means("what was fitted") List<Part> parts,
+        @Means("what was taken out") List<Removed> removed,
+        @Means("figures the shop states") @Nullable Stated stated,
+        @Means("what is still open, and what was closed") List<PunchItem> punchList,
+        @Means("findings let pass by name") List<Waiver> waivers,
+        @Means("checks that do not apply to this car") List<NotApplicable> notApplicable,
+        @Means("limits confirmed against the document") List<Confirmation> confirmations,
+        @Means("papers") List<Document> documents,
+        @Means("pictures") List<Photo> photos,
+
+        @Means("what joins parts; recorded, not examined by this version") @Nullable
+        Unread links,
+
+        @Means("the battery; recorded, not examined by this version") @Nullable
+        Unread pack,
+
+        @Means("drop-out units; recorded, not examined by this version") @Nullable
+        Unread units,
+
+        @Means("raw readings; recorded, not examined by this version") @Nullable
+        Unread readings,
+
+        @Means("observed tests; recorded, not examined by this version") @Nullable
+        Unread tests,
+
+        @Means("walk-round of every cable and box; recorded, not examined by this version") @Nullable
+        Unread walkRound,
+
+        @Means("labels fitted; recorded, not examined by this version") @Nullable
+        Unread labels,
+
+        @Means("what was handed over; recorded, not examined by this version") @Nullable
+        Unread handedOver,
+
+        @Means("who signs; recorded, not examined by this version") @Nullable
+        Unread signOff) {
+    public Job {
+        instruments = Lists.orEmpty(instruments);
+        parts = Lists.orEmpty(parts);
+        removed = Lists.orEmpty(removed);
+        punchList = Lists.orEmpty(punchList);
+        waivers = Lists.orEmpty(waivers);
+        notApplicable = Lists.orEmpty(notApplicable);
+        confirmations = Lists.orEmpty(confirmations);
+        documents = Lists.orEmpty(documents);
+        photos = Lists.orEmpty(photos);
+    }
+}

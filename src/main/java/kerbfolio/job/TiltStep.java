@@ -1,0 +1,14 @@
+package kerbfolio.job;
+
+import kerbfolio.quantity.Quantity;
+import kerbfolio.reading.In;
+import kerbfolio.reading.Means;
+import org.jspecify.annotations.Nullable;
+
+/** One lift height. */
+public record TiltStep(
+        @Means("rise of the rear wheel centre over the front one, beyond level") @In("mm") @Nullable
+        Quantity rise,
+
+        @Means("mass on the front axle there") @In("kg") @Nullable
+        Quantity frontAxle) {}

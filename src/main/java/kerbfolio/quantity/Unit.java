@@ -1,0 +1,55 @@
+package kerbfolio.quantity;
+
+/**
+ * A unit: what stands on paper, its dimension, and how a number in it becomes SI: {@code si = number · factor + offset}.
+ * Radian is 1 and percent 0.01; N·m and J, 1/s and Hz share a dimension, so the declared unit is what prints.
+ */
+public record Unit(String text, Dim dim, double factor, double offset) {
+    public static final Unit ONE = new Unit("", Dim.NONE, 1, 0);
+
+    /**
+     * Reads a unit as people write it: SI or US, with the ASCII spellings ({@code mm2}, {@code ohm}, {@code lb-ft}).
+     *
+     * @throws UnknownUnit if it is none this program knows
+     */
+    public static Unit of(String text) {
+        String spelt = text.strip();
+        if (spelt.isEmpty() || spelt.equals("1")) {
+            return ONE;
+        }
+        return UnitText.read(UnitTable.preferred(spelt), UnitTable.units());
+    }
+
+    /** The coherent SI unit of the same dimension, with an empty text for a bare number. */
+    public Unit coherent() {
+        return new Unit(dim.toString(), dim, 1, 0);
+    }
+
+    public double toSi(double number) {
+        return number * factor + offset;
+    }
+
+    public double fromSi(double si) {
+        return (si - offset) / factor;
+    }
+
+    /** A difference (an uncertainty, a margin) scales without the offset. */
+    public double differenceFromSi(double si) {
+        return si / factor;
+    }
+
+    public boolean measuresLike(Unit other) {
+        return dim.equals(other.dim);
+    }
+
+    /** The product of two units without offset; a unit times itself is its square. */
+    public Unit times(Unit other) {
+        String product = text.equals(other.text) ? text + "²" : text + "·" + other.text;
+        return new Unit(product, dim.times(other.dim), factor * other.factor, 0);
+    }
+
+    @Override
+    public String toString() {
+        return text;
+    }
+}
