@@ -12,7 +12,4 @@ public record Stated(
         @Means("change of mass by the conversion") @In(value = "kg", signed = true) @Nullable
         Quantity massChange,
 
-        @Means("kerb mass as delivered") @In("kg") @Nullable Quantity kerbMass,
-
-        @Means("share of the mass on the front axle") @In("%") @Nullable
-        Quantity frontShare) {}
+        @Means("kerb mass as delivered") @In("kg") @Nullable Quantity kerbMass) {}

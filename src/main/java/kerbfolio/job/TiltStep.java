@@ -10,5 +10,8 @@ public record TiltStep(
         @Means("rise of the rear wheel centre over the front one, beyond level") @In("mm") @Nullable
         Quantity rise,
 
+        @Means("angle of the body by inclinometer, instead of the rise") @In("°") @Nullable
+        Quantity angle,
+
         @Means("mass on the front axle there") @In("kg") @Nullable
         Quantity frontAxle) {}

@@ -1,0 +1,136 @@
+package kerbfolio.car;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import kerbfolio.formula.Absent;
+import kerbfolio.formula.Basis;
+import kerbfolio.formula.Known;
+import kerbfolio.formula.Term;
+import kerbfolio.job.Instrument;
+import kerbfolio.job.Job;
+import kerbfolio.quantity.Amount;
+import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Sense;
+import kerbfolio.quantity.Unit;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns what is written in a job file into terms. What nobody wrote is absent; a reading without an instrument is no
+ * evidence; an instrument out of calibration counts three times its uncertainty and cannot clear a gate (our rule).
+ */
+public final class Evidence {
+    /** Every limit of error is taken as a rectangular distribution: u = a/√3 (JCGM 100:2008, 4.3.7). */
+    private static final double RECTANGULAR = Math.sqrt(3);
+
+    private static final double OUT_OF_CALIBRATION = 3;
+
+    private final Map<String, Instrument> instruments = new HashMap<>();
+    private final LocalDate day;
+
+    Evidence(Job job) {
+        job.instruments().forEach(instrument -> instruments.put(instrument.id(), instrument));
+        this.day = job.job().date();
+    }
+
+    /** A raw reading of a named instrument on a day; the day of the job where none is written. */
+    public Term measured(
+            String path,
+            String name,
+            String unit,
+            @Nullable Quantity quantity,
+            @Nullable String instrument,
+            @Nullable LocalDate date) {
+        if (quantity == null) {
+            return Absent.unrecorded(path, name, unit);
+        }
+        Instrument used = instrument == null ? null : instruments.get(instrument);
+        if (used == null) {
+            return new Absent(path, name, Unit.of(unit), "no instrument is named for " + quantity);
+        }
+        if (quantity.sense() != Sense.VALUE) {
+            return new Absent(path, name, Unit.of(unit), "reads " + quantity + ", a bound and not a value");
+        }
+        LocalDate read = date == null ? day : date;
+        var reservations = new ArrayList<String>();
+        double factor = 1;
+        if (isOutOfCalibration(used, read)) {
+            factor = OUT_OF_CALIBRATION;
+            reservations.add(title(used) + " was out of calibration on " + read);
+        }
+        var effects = effects(path, quantity, used, factor, reservations);
+        return new Known(
+                path,
+                name,
+                quantity,
+                new Amount(quantity.si(), effects),
+                Basis.MEASURED,
+                title(used) + ", " + read,
+                reservations);
+    }
+
+    /** A figure somebody stands for: exact unless a ± is written. */
+    public Term stated(String path, String name, String unit, @Nullable Quantity quantity, @Nullable String by) {
+        if (quantity == null) {
+            return Absent.unrecorded(path, name, unit);
+        }
+        if (quantity.sense() != Sense.VALUE) {
+            return new Absent(path, name, Unit.of(unit), "is stated as " + quantity + ", a bound and not a value");
+        }
+        Map<String, Double> effects =
+                quantity.half().isPresent() ? Map.of(path, quantity.half().getAsDouble() / RECTANGULAR) : Map.of();
+        return new Known(
+                path,
+                name,
+                quantity,
+                new Amount(quantity.si(), effects),
+                Basis.STATED,
+                by == null ? "nobody is named for it" : by,
+                by == null ? List.of("nobody is named who states " + name) : List.of());
+    }
+
+    private Map<String, Double> effects(
+            String path, Quantity quantity, Instrument used, double factor, List<String> reservations) {
+        var effects = new TreeMap<String, Double>();
+        if (quantity.half().isPresent()) {
+            effects.put(path, factor * quantity.half().getAsDouble() / RECTANGULAR);
+            return effects;
+        }
+        Quantity fixed = used.fixed();
+        if (fixed != null && fixed.unit().measuresLike(quantity.unit())) {
+            double half = fixed.number() * fixed.unit().factor();
+            effects.put(path, factor * half / RECTANGULAR);
+        } else if (used.ofReading() == null) {
+            effects.put(path, factor * quantity.halfLastDigit() / RECTANGULAR);
+            reservations.add("no limit of error is recorded for " + title(used) + "; half the last digit is taken");
+        }
+        for (Instrument link = used; link != null; link = reference(link)) {
+            Quantity share = link.ofReading();
+            if (share != null) {
+                double size = quantity.number() * quantity.unit().factor();
+                effects.put("instruments[" + link.id() + "].of-reading", factor * size * share.si() / RECTANGULAR);
+            }
+        }
+        return effects;
+    }
+
+    private @Nullable Instrument reference(Instrument instrument) {
+        String reference = instrument.calibratedWith();
+        return reference == null ? null : instruments.get(reference);
+    }
+
+    private static boolean isOutOfCalibration(Instrument instrument, LocalDate read) {
+        LocalDate due = instrument.due();
+        LocalDate calibrated = instrument.calibrated();
+        return (due != null && due.isBefore(read)) || (calibrated != null && calibrated.isAfter(read));
+    }
+
+    private static String title(Instrument instrument) {
+        String kind = instrument.kind();
+        String serial = instrument.serial();
+        return (kind == null ? instrument.id() : kind) + (serial == null ? "" : " " + serial);
+    }
+}

@@ -1,0 +1,103 @@
+package kerbfolio.check;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import kerbfolio.formula.Absent;
+import kerbfolio.formula.Basis;
+import kerbfolio.formula.Term;
+import kerbfolio.formula.Working;
+import kerbfolio.quantity.Amount;
+import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Unit;
+import kerbfolio.source.Citation;
+
+/**
+ * A figure a regulation or a rule sets, with its clause. It judges a term, and it can itself stand for a symbol.
+ *
+ * @param set requirement set it stands in
+ * @param key its key there
+ * @param meaning in words
+ * @param bound on which side it allows
+ * @param value the figure
+ * @param citation document and clause
+ * @param standing who vouches for the figure
+ */
+public record Limit(
+        String set, String key, String meaning, Bound bound, Quantity value, Citation citation, Standing standing)
+        implements Term {
+    /** Figures closer than this, relatively, are the same: binary arithmetic leaves dust at exact limits. */
+    private static final double DUST = 1e-12;
+
+    /** What can be said of a figure against this limit: decided only if its whole expanded uncertainty lies on one side. */
+    public Verdict judge(Term term) {
+        if (term.amount().isEmpty()) {
+            return Verdict.NO_EVIDENCE;
+        }
+        Amount amount = term.amount().get();
+        double limit = value.si();
+        double reach = amount.expanded();
+        double inside = bound.isCeiling() ? limit - amount.si() : amount.si() - limit;
+        double dust = DUST * Math.max(Math.abs(limit), Math.abs(amount.si()));
+        boolean flips = term instanceof Working working && working.flips();
+        if (flips) {
+            return Verdict.UNDECIDED;
+        }
+        if (allows(inside - reach, dust)) {
+            return isWeak(term) ? Verdict.MET_UNCONFIRMED : Verdict.MET;
+        }
+        return allows(inside + reach, dust) ? Verdict.UNDECIDED : Verdict.NOT_MET;
+    }
+
+    /** Why a figure met against this limit would not clear a gate; empty if it would. */
+    public List<String> reservations(Term term) {
+        return Stream.concat(term.reservations().stream(), reservations().stream())
+                .distinct()
+                .toList();
+    }
+
+    private boolean isWeak(Term term) {
+        return !reservations(term).isEmpty();
+    }
+
+    private boolean allows(double inside, double dust) {
+        return bound.allowsEqual() ? inside >= -dust : inside > dust;
+    }
+
+    @Override
+    public String name() {
+        return meaning;
+    }
+
+    @Override
+    public Unit unit() {
+        return value.unit();
+    }
+
+    @Override
+    public Optional<Amount> amount() {
+        return Optional.of(Amount.exact(value.si()));
+    }
+
+    @Override
+    public Basis basis() {
+        return Basis.REQUIRED;
+    }
+
+    @Override
+    public String origin() {
+        return citation + " (" + standing + ")";
+    }
+
+    @Override
+    public List<String> reservations() {
+        return standing.isConfirmed()
+                ? List.of()
+                : List.of("limit " + key + " of " + set + " is not confirmed against the document");
+    }
+
+    @Override
+    public List<Absent> missing() {
+        return List.of();
+    }
+}
