@@ -1,16 +1,26 @@
 package kerbfolio.car;
 
 import java.util.List;
+import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Job;
 import kerbfolio.job.Ratings;
 import kerbfolio.job.Vehicle;
 import kerbfolio.job.Weighings;
+import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
 
 /** The car of a job, read by every trade: values that several of them need are computed here once. */
 public final class Car {
+    /** What the scales say changed. */
+    static final Formula CHANGE = Formula.of("Delta_s = m_1 - m_0")
+            .giving("change by the scales", "kg")
+            .with("m_1", "as delivered", "kg")
+            .with("m_0", "as received", "kg")
+            .from(Source.STATICS.clause("conservation of mass"))
+            .build();
+
     private final Job job;
     private final Evidence evidence;
     private final Dimensions size;
@@ -69,8 +79,41 @@ public final class Car {
         return Centre.along(received, size);
     }
 
+    /** What the scales say the conversion did to the whole car. */
+    public Working change() {
+        return change("whole car", received.total(), delivered.total());
+    }
+
+    /** What the scales say the conversion did to an axle. */
+    public Working change(Axle axle) {
+        return change(axle.toString(), received.axle(axle), delivered.axle(axle));
+    }
+
+    private static Working change(String what, Term before, Term after) {
+        return Working.fill(CHANGE)
+                .named("change of the " + what + " by the scales")
+                .put("m_1", after)
+                .put("m_0", before)
+                .work();
+    }
+
+    /** Top speed with the settings in force, as the shop states it. */
+    public Term topSpeed() {
+        Vehicle vehicle = job.vehicle();
+        return evidence.stated(
+                "vehicle.top-speed",
+                "top speed",
+                "km/h",
+                vehicle == null ? null : vehicle.topSpeed(),
+                job.job().preparedBy());
+    }
+
     public Laden laden() {
         return laden;
+    }
+
+    public Suspension suspension(Axle axle) {
+        return new Suspension(evidence, job.vehicle(), axle);
     }
 
     /** Permitted gross mass, as a plate or paper states it. */

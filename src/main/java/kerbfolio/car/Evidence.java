@@ -3,8 +3,10 @@ package kerbfolio.car;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Basis;
@@ -16,6 +18,7 @@ import kerbfolio.quantity.Amount;
 import kerbfolio.quantity.Quantity;
 import kerbfolio.quantity.Sense;
 import kerbfolio.quantity.Unit;
+import kerbfolio.source.Table;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -28,11 +31,18 @@ public final class Evidence {
 
     private static final double OUT_OF_CALIBRATION = 3;
 
+    /** What a confirmation calls the published tables, where it speaks of them and not of a requirement set. */
+    public static final String TABLES = "tables";
+
     private final Map<String, Instrument> instruments = new HashMap<>();
+    private final Set<String> confirmedTables = new HashSet<>();
     private final LocalDate day;
 
     Evidence(Job job) {
         job.instruments().forEach(instrument -> instruments.put(instrument.id(), instrument));
+        job.confirmations().stream()
+                .filter(confirmation -> confirmation.set().equals(TABLES))
+                .forEach(confirmation -> confirmedTables.addAll(confirmation.limits()));
         this.day = job.job().date();
     }
 
@@ -90,6 +100,37 @@ public final class Evidence {
                 Basis.STATED,
                 by == null ? "nobody is named for it" : by,
                 by == null ? List.of("nobody is named who states " + name) : List.of());
+    }
+
+    /** A figure on somebody's sheet, rounded to the digits written unless a ± is. */
+    public Term rounded(String path, String name, String unit, @Nullable Quantity quantity, @Nullable String by) {
+        Term term = stated(path, name, unit, quantity, by);
+        if (term instanceof Known known && known.quantity().half().isEmpty()) {
+            double effect = known.quantity().halfLastDigit() / RECTANGULAR;
+            var amount = new Amount(known.value().si(), Map.of(path, effect));
+            return new Known(path, name, known.quantity(), amount, Basis.STATED, known.origin(), known.reservations());
+        }
+        return term;
+    }
+
+    /** A figure of a published table; it clears a gate only where the shop confirmed the table by name. */
+    public Term tabled(Table table, String path, String name, @Nullable String key) {
+        if (key == null) {
+            return Absent.unrecorded(path, name, table.unit());
+        }
+        return table.find(key)
+                .<Term>map(figure -> new Known(
+                        table.name() + "[" + key + "]",
+                        name,
+                        Quantity.of(figure),
+                        Amount.exact(Quantity.of(figure).si()),
+                        Basis.STATED,
+                        table.citation().toString(),
+                        confirmedTables.contains(table.name())
+                                ? List.of()
+                                : List.of("table " + table.name() + " is not confirmed against the document")))
+                .orElseGet(() ->
+                        new Absent(path, name, Unit.of(table.unit()), "`" + key + "` is not in table " + table.name()));
     }
 
     private Map<String, Double> effects(

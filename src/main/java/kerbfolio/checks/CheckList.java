@@ -1,0 +1,53 @@
+package kerbfolio.checks;
+
+import java.util.List;
+import kerbfolio.check.Check;
+import kerbfolio.checks.weight.AxleMargin;
+import kerbfolio.checks.weight.AxleRatingSum;
+import kerbfolio.checks.weight.CentreAcross;
+import kerbfolio.checks.weight.CentreAlong;
+import kerbfolio.checks.weight.CentreHeight;
+import kerbfolio.checks.weight.CrossWeight;
+import kerbfolio.checks.weight.FrontShare;
+import kerbfolio.checks.weight.GrossMargin;
+import kerbfolio.checks.weight.LadenAxleMargin;
+import kerbfolio.checks.weight.LadenGrossMargin;
+import kerbfolio.checks.weight.LadenTyreLoad;
+import kerbfolio.checks.weight.LedgerClosure;
+import kerbfolio.checks.weight.LeftShare;
+import kerbfolio.checks.weight.RideFrequency;
+import kerbfolio.checks.weight.RideHeightChange;
+import kerbfolio.checks.weight.SeatedGrossMargin;
+import kerbfolio.checks.weight.SpringDeflection;
+import kerbfolio.checks.weight.StatedMass;
+import kerbfolio.checks.weight.StaticStability;
+import kerbfolio.checks.weight.TyreLoad;
+import kerbfolio.checks.weight.TyreSpeed;
+
+/** Every check of this program, in the order a dossier prints them. */
+public final class CheckList {
+    public static final List<Check> ALL = List.of(
+            new GrossMargin(),
+            new AxleMargin(),
+            new SeatedGrossMargin(),
+            new LadenGrossMargin(),
+            new LadenAxleMargin(),
+            new AxleRatingSum(),
+            new TyreLoad(),
+            new LadenTyreLoad(),
+            new TyreSpeed(),
+            new FrontShare(),
+            new LeftShare(),
+            new CrossWeight(),
+            new LedgerClosure(),
+            new StatedMass(),
+            new CentreAlong(),
+            new CentreAcross(),
+            new CentreHeight(),
+            new StaticStability(),
+            new RideHeightChange(),
+            new SpringDeflection(),
+            new RideFrequency());
+
+    private CheckList() {}
+}

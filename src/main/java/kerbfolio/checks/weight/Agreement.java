@@ -1,0 +1,60 @@
+package kerbfolio.checks.weight;
+
+import java.util.List;
+import kerbfolio.formula.Basis;
+import kerbfolio.formula.Formula;
+import kerbfolio.formula.Known;
+import kerbfolio.formula.Plain;
+import kerbfolio.formula.Term;
+import kerbfolio.formula.Working;
+import kerbfolio.quantity.Amount;
+import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Unit;
+import kerbfolio.source.Source;
+
+/** Whether two ways to the same figure agree within what is known of them: the difference over its own expanded uncertainty. */
+final class Agreement {
+    static final Formula DIFFERENCE = Formula.of("r = x - y")
+            .giving("difference", "kg")
+            .with("x", "first figure", "kg")
+            .with("y", "second figure", "kg")
+            .from(Source.STATICS.clause("difference of two masses"))
+            .build();
+
+    static final Formula NUMBER = Formula.of("E = abs(r)/U_r")
+            .giving("difference over its expanded uncertainty", "1")
+            .with("r", "difference", "kg")
+            .with("U_r", "expanded uncertainty of the difference, k = 2", "kg")
+            .needs("U_r > 0*[kg]")
+            .from(Source.ISO_13528.clause("9.7, E_n score (clause from memory)"))
+            .build();
+
+    private Agreement() {}
+
+    static Working of(String what, Term one, Term other) {
+        Working difference = Working.fill(DIFFERENCE)
+                .named("difference, " + what)
+                .put("x", one)
+                .put("y", other)
+                .work();
+        return Working.fill(NUMBER)
+                .put("r", new Plain(difference))
+                .put("U_r", doubtOf(difference))
+                .work();
+    }
+
+    /** The expanded uncertainty as a term: found by moving every cause, not by one formula a cell could hold. */
+    private static Term doubtOf(Working difference) {
+        return difference
+                .amount()
+                .<Term>map(amount -> new Known(
+                        "",
+                        "expanded uncertainty of " + difference.name(),
+                        Quantity.of(amount.expanded(), Unit.of("kg")),
+                        Amount.exact(amount.expanded()),
+                        Basis.SOLVED,
+                        "from the causes of doubt, figure at issue",
+                        List.of()))
+                .orElse(difference);
+    }
+}
