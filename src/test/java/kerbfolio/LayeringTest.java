@@ -1,5 +1,6 @@
 package kerbfolio;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.simpleName;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.haveModifier;
 import static com.tngtech.archunit.lang.conditions.ArchConditions.haveOnlyFinalFields;
@@ -14,10 +15,12 @@ import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption.DoNotIncludeTests;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchCondition;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import org.jspecify.annotations.NullMarked;
 
 /** One street, no way back: which package may use which, and where each library lives. */
 @AnalyzeClasses(packages = "kerbfolio", importOptions = DoNotIncludeTests.class)
@@ -114,6 +117,13 @@ class LayeringTest {
     }
 
     @ArchTest
+    static final ArchRule everyPackageKeepsNullOut = classes()
+            .should(ArchCondition.from(describe(
+                    "lie in a package marked @NullMarked",
+                    type -> type.getPackage().isAnnotatedWith(NullMarked.class))))
+            .allowEmptyShould(true);
+
+    @ArchTest
     static final ArchRule aCheckHoldsNoState = classes()
             .that()
             .implement(simpleName("Check"))
@@ -139,6 +149,8 @@ class LayeringTest {
                     : street.whereLayer(layer.name())
                             .mayOnlyAccessLayers(layer.mayUse().split(" "));
         }
-        return street.ensureAllClassesAreContainedInArchitecture().allowEmptyShould(true);
+        return street.ensureAllClassesAreContainedInArchitecture()
+                .allowEmptyShould(true)
+                .as("A package uses only what its line of the street allows, and every class lies in a known package");
     }
 }

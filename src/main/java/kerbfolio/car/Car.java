@@ -89,6 +89,11 @@ public final class Car {
         return change(axle.toString(), received.axle(axle), delivered.axle(axle));
     }
 
+    /** What the scales say the conversion did to a wheel. */
+    public Working change(Corner corner) {
+        return change(corner + " wheel", received.corner(corner), delivered.corner(corner));
+    }
+
     private static Working change(String what, Term before, Term after) {
         return Working.fill(CHANGE)
                 .named("change of the " + what + " by the scales")

@@ -27,6 +27,11 @@ public record Piece(Kind kind, String text, List<Piece> parts) {
         parts = List.copyOf(parts);
     }
 
+    /** A formula's symbol with its subscript and primes, as it is printed. */
+    public static Piece symbol(String name) {
+        return of(Kind.GROUP, Typeset.name(name));
+    }
+
     static Piece leaf(Kind kind, String text) {
         return new Piece(kind, text, List.of());
     }

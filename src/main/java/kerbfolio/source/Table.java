@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -46,7 +47,7 @@ public record Table(String name, Citation citation, Map<String, String> rows, St
                 rows.put(line.substring(0, mark), line.substring(mark + 1));
             }
         }
-        return new Table(name, new Citation(source, ""), Map.copyOf(rows), unit);
+        return new Table(name, new Citation(source, ""), Collections.unmodifiableMap(rows), unit);
     }
 
     /** The figure of a key with its unit, as text; empty if the table has no such row. */

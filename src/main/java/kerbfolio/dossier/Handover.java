@@ -1,0 +1,140 @@
+package kerbfolio.dossier;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import kerbfolio.car.Axle;
+import kerbfolio.car.Car;
+import kerbfolio.job.Closing;
+import kerbfolio.job.Job;
+import kerbfolio.job.PunchItem;
+import kerbfolio.job.Tyre;
+import kerbfolio.job.Vehicle;
+import kerbfolio.quantity.UnitSystem;
+import kerbfolio.release.GateReport;
+import kerbfolio.release.NextReading;
+import kerbfolio.release.Release;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The part for the customer: what may the car do, what is open, what is in it.
+ *
+ * @param gates the four gates with every reason
+ * @param next the readings worth taking next
+ * @param glance the car at a glance
+ * @param open the punch list, open items
+ * @param closed the punch list, closed items
+ * @param waivers findings let pass by name
+ * @param notApplicable checks somebody says do not apply
+ */
+public record Handover(
+        List<GateReport> gates,
+        List<NextReading> next,
+        List<Fact> glance,
+        List<PunchLine> open,
+        List<PunchLine> closed,
+        List<NamedLine> waivers,
+        List<NamedLine> notApplicable) {
+
+    /** An item of the punch list. */
+    public record PunchLine(
+            String id,
+            String text,
+            String area,
+            String holds,
+            String owner,
+            String raised,
+            String due,
+            String closing) {}
+
+    /** Something somebody answers for by name. */
+    public record NamedLine(String what, String by, String date, String reason) {}
+
+    static Handover of(Car car, Release release, UnitSystem system) {
+        Job job = car.job();
+        return new Handover(
+                release.gates(),
+                release.next(),
+                glance(car, system),
+                job.punchList().stream()
+                        .filter(item -> !Release.isClosed(item))
+                        .map(Handover::line)
+                        .toList(),
+                job.punchList().stream()
+                        .filter(Release::isClosed)
+                        .map(Handover::line)
+                        .toList(),
+                job.waivers().stream()
+                        .map(w -> new NamedLine(w.finding(), w.by(), Head.or(w.date()), w.reason()))
+                        .toList(),
+                job.notApplicable().stream()
+                        .map(n -> new NamedLine(n.check(), n.by(), Head.or(n.date()), n.reason()))
+                        .toList());
+    }
+
+    private static List<Fact> glance(Car car, UnitSystem system) {
+        var facts = new ArrayList<Fact>();
+        facts.add(Fact.of("mass as received", car.received().total(), system));
+        facts.add(Fact.of("mass as delivered", car.delivered().total(), system));
+        facts.add(Fact.of("change of mass", car.change(), system));
+        for (Axle axle : Axle.values()) {
+            facts.add(Fact.of(axle + " as delivered", car.delivered().axle(axle), system));
+        }
+        facts.add(Fact.of("permitted gross mass", car.grossRating(), system));
+        for (Axle axle : Axle.values()) {
+            facts.add(Fact.of("permitted mass, " + axle, car.rating(axle), system));
+        }
+        facts.add(Fact.of("wheelbase", car.size().wheelbase(), system));
+        facts.add(Fact.of("top speed", car.topSpeed(), system));
+        tyres(car).ifPresent(facts::add);
+        facts.removeIf(fact -> !fact.value().isKnown());
+        return List.copyOf(facts);
+    }
+
+    private static Optional<Fact> tyres(Car car) {
+        Vehicle vehicle = car.job().vehicle();
+        if (vehicle == null || vehicle.tyres() == null) {
+            return Optional.empty();
+        }
+        Tyre front = vehicle.tyres().front();
+        Tyre rear = vehicle.tyres().rear();
+        String words = "front " + words(front) + ", rear " + words(rear);
+        return Optional.of(Fact.words("tyres", words, "sidewalls"));
+    }
+
+    private static String words(@Nullable Tyre tyre) {
+        if (tyre == null || tyre.size() == null) {
+            return "\u2014";
+        }
+        String pressure = tyre.pressure() == null ? "" : " at " + tyre.pressure();
+        return tyre.size() + pressure;
+    }
+
+    private static PunchLine line(PunchItem item) {
+        return new PunchLine(
+                item.id(),
+                item.text(),
+                Head.or(item.area()),
+                Head.or(item.holds()),
+                Head.or(item.owner()),
+                Head.or(item.raised()),
+                Head.or(item.due()),
+                closing(item));
+    }
+
+    private static String closing(PunchItem item) {
+        Closing closed = item.closed();
+        if (closed == null) {
+            return "";
+        }
+        var words = new ArrayList<String>();
+        words.add(closed.by() == null ? "nobody is named" : closed.by());
+        Optional.ofNullable(closed.date()).ifPresent(date -> words.add(date.toString()));
+        Optional.ofNullable(closed.reading()).ifPresent(words::add);
+        Optional.ofNullable(closed.photo()).ifPresent(photo -> words.add("photo " + photo));
+        if (!Release.isClosed(item)) {
+            words.add("still open: an item that holds a gate closes with a name and a reading or photo");
+        }
+        return String.join(", ", words);
+    }
+}

@@ -1,0 +1,222 @@
+package kerbfolio.dossier;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import kerbfolio.car.Axle;
+import kerbfolio.car.Car;
+import kerbfolio.car.Corner;
+import kerbfolio.car.Ledger;
+import kerbfolio.check.Examination;
+import kerbfolio.check.Limits;
+import kerbfolio.check.Verdict;
+import kerbfolio.formula.Term;
+import kerbfolio.job.Gate;
+import kerbfolio.job.Instrument;
+import kerbfolio.job.Job;
+import kerbfolio.job.Removed;
+import kerbfolio.quantity.UnitSystem;
+
+/**
+ * The part for the inspector: registration data, the weight change, what the home set asks and where the answer is.
+ *
+ * @param homeSet title of the home set
+ * @param comparedSets titles of the sets printed for comparison
+ * @param weights masses before and after
+ * @param fitted what went in
+ * @param removed what came out
+ * @param ledger what the ledger says changed: whole car, front, rear
+ * @param preparation each requirement, what is missing first
+ * @param documents papers of the job
+ * @param instruments what measured
+ */
+public record Inspection(
+        String homeSet,
+        List<String> comparedSets,
+        List<WeightLine> weights,
+        List<LedgerLine> fitted,
+        List<LedgerLine> removed,
+        List<LedgerSum> ledger,
+        List<Requirement> preparation,
+        List<DocumentLine> documents,
+        List<InstrumentLine> instruments) {
+
+    /** A wheel, an axle or the whole car: before, after, the change, and what is permitted. */
+    public record WeightLine(String what, Shown before, Shown after, Shown change, Shown permitted, boolean isSum) {}
+
+    /** Something fitted or removed. */
+    public record LedgerLine(String name, Shown mass, Shown place, String basis, String origin, String note) {}
+
+    /** What scales and ledger say changed. */
+    public record LedgerSum(String what, Shown scales, Shown ledger) {}
+
+    /** A requirement, its figure and where it stands. */
+    public record Requirement(String gate, String question, String subject, Verdict verdict, String limit, String id) {}
+
+    /** A paper. */
+    public record DocumentLine(String kind, String number, String date, String file, String note) {}
+
+    /** An instrument. */
+    public record InstrumentLine(
+            String id,
+            String kind,
+            String serial,
+            String error,
+            String calibratedWith,
+            String calibrated,
+            String due) {}
+
+    static Inspection of(Car car, List<Examination> examinations, Limits limits, UnitSystem system) {
+        Job job = car.job();
+        return new Inspection(
+                limits.home().title(),
+                limits.compared().stream().map(set -> set.title()).toList(),
+                weights(car, system),
+                car.ledger().fitted().stream()
+                        .map(line -> line(line, "", system))
+                        .toList(),
+                car.ledger().removed().stream()
+                        .map(line -> line(line, fate(job, line.id()), system))
+                        .toList(),
+                sums(car, system),
+                preparation(examinations, limits),
+                job.documents().stream()
+                        .map(d -> new DocumentLine(
+                                Head.or(d.kind()),
+                                Head.or(d.number()),
+                                Head.or(d.date()),
+                                Head.or(d.file()),
+                                Head.or(d.note())))
+                        .toList(),
+                job.instruments().stream()
+                        .map(i -> new InstrumentLine(
+                                i.id(),
+                                Head.or(i.kind()),
+                                Head.or(i.serial()),
+                                error(i),
+                                Head.or(i.calibratedWith()),
+                                Head.or(i.calibrated()),
+                                Head.or(i.due())))
+                        .toList());
+    }
+
+    private static String error(Instrument instrument) {
+        var words = new ArrayList<String>();
+        Optional.ofNullable(instrument.ofReading()).ifPresent(share -> words.add(share + " of reading"));
+        Optional.ofNullable(instrument.fixed()).ifPresent(fixed -> words.add(fixed + " fixed"));
+        return words.isEmpty() ? "\u2014" : String.join(", ", words);
+    }
+
+    private static List<WeightLine> weights(Car car, UnitSystem system) {
+        var lines = new ArrayList<WeightLine>();
+        if (car.received().hasCorners() || car.delivered().hasCorners()) {
+            for (Corner corner : Corner.values()) {
+                lines.add(new WeightLine(
+                        corner.toString(),
+                        Shown.of(car.received().corner(corner), system),
+                        Shown.of(car.delivered().corner(corner), system),
+                        Shown.of(car.change(corner), system),
+                        Shown.NOTHING,
+                        false));
+            }
+        }
+        for (Axle axle : Axle.values()) {
+            lines.add(new WeightLine(
+                    axle.toString(),
+                    Shown.of(car.received().axle(axle), system),
+                    Shown.of(car.delivered().axle(axle), system),
+                    Shown.of(car.change(axle), system),
+                    Shown.of(car.rating(axle), system),
+                    true));
+        }
+        lines.add(new WeightLine(
+                "whole car",
+                Shown.of(car.received().total(), system),
+                Shown.of(car.delivered().total(), system),
+                Shown.of(car.change(), system),
+                Shown.of(car.grossRating(), system),
+                true));
+        return List.copyOf(lines);
+    }
+
+    private static List<LedgerSum> sums(Car car, UnitSystem system) {
+        if (car.ledger().isEmpty()) {
+            return List.of();
+        }
+        var sums = new ArrayList<LedgerSum>();
+        sums.add(sum("whole car", car.change(), car.ledger().change(), system));
+        for (Axle axle : Axle.values()) {
+            sums.add(sum(axle.toString(), car.change(axle), car.ledger().change(axle), system));
+        }
+        return List.copyOf(sums);
+    }
+
+    private static LedgerSum sum(String what, Term scales, Term ledger, UnitSystem system) {
+        return new LedgerSum(what, Shown.of(scales, system), Shown.of(ledger, system));
+    }
+
+    private static LedgerLine line(Ledger.Line line, String note, UnitSystem system) {
+        return new LedgerLine(
+                line.name(),
+                Shown.of(line.mass(), system),
+                Shown.of(line.x(), system),
+                line.mass().basis().word(),
+                line.mass().origin(),
+                note);
+    }
+
+    private static String fate(Job job, String id) {
+        return job.removed().stream()
+                .filter(item -> item.id().equals(id))
+                .map(Removed::fate)
+                .map(Head::or)
+                .findFirst()
+                .orElse("");
+    }
+
+    private static List<Requirement> preparation(List<Examination> examinations, Limits limits) {
+        var requirements = new ArrayList<Requirement>();
+        for (Gate gate : Gate.values()) {
+            for (String required : limits.evidence(gate)) {
+                List<Examination> found = examinations.stream()
+                        .filter(e -> e.check().id().equals(required)
+                                || e.check().trade().key().equals(required))
+                        .toList();
+                if (found.isEmpty()) {
+                    requirements.add(new Requirement(
+                            gate.toString(), required, "not examined by this version", Verdict.NO_EVIDENCE, "", ""));
+                }
+                for (Examination examination : found) {
+                    for (Examination.Row row : examination.rows()) {
+                        requirements.add(requirement(gate, examination, row));
+                    }
+                }
+            }
+        }
+        requirements.sort(Comparator.comparing((Requirement r) -> rank(r.verdict())));
+        return List.copyOf(requirements);
+    }
+
+    private static Requirement requirement(Gate gate, Examination examination, Examination.Row row) {
+        return new Requirement(
+                gate.toString(),
+                examination.check().question(),
+                row.finding().subject(),
+                row.verdict(),
+                row.finding().limit().map(limit -> limit.citation().toString()).orElse(""),
+                row.id());
+    }
+
+    /** What is not met first, then what is missing, then what is done. */
+    private static int rank(Verdict verdict) {
+        return switch (verdict) {
+            case NOT_MET -> 0;
+            case UNDECIDED -> 1;
+            case NO_EVIDENCE -> 2;
+            case MET_UNCONFIRMED -> 3;
+            case MET, NO_LIMIT -> 4;
+            case NOT_APPLICABLE -> 5;
+        };
+    }
+}

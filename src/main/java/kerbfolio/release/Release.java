@@ -1,0 +1,211 @@
+package kerbfolio.release;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import kerbfolio.check.Examination;
+import kerbfolio.check.Limits;
+import kerbfolio.check.Trade;
+import kerbfolio.check.Verdict;
+import kerbfolio.job.DocumentKind;
+import kerbfolio.job.Gate;
+import kerbfolio.job.Hold;
+import kerbfolio.job.Job;
+import kerbfolio.job.PunchItem;
+import kerbfolio.job.Waiver;
+
+/** The release statement: the four gates with every reason, and the readings that would lift most. */
+public final class Release {
+    private final Job job;
+    private final List<Examination> examinations;
+    private final Limits limits;
+    private final Map<Gate, GateReport> gates = new EnumMap<>(Gate.class);
+    private final List<NextReading> next;
+
+    /**
+     * @param examinations every check of the program run over the car, silent ones included
+     */
+    public Release(Job job, List<Examination> examinations, Limits limits) {
+        this.job = job;
+        this.examinations = List.copyOf(examinations);
+        this.limits = limits;
+        for (Gate gate : Gate.values()) {
+            gates.put(gate, report(gate));
+        }
+        this.next = NextReadings.of(required());
+    }
+
+    public List<GateReport> gates() {
+        return List.copyOf(gates.values());
+    }
+
+    public List<NextReading> next() {
+        return next;
+    }
+
+    /** Whether nothing holds any gate and all that is required was examined. */
+    public boolean isFree() {
+        return gates.values().stream().allMatch(report -> report.state() == GateState.NO_HOLD);
+    }
+
+    /** What is printed: findings required at the job's tier, and of the others those that have something to say. */
+    public List<Examination> spoken() {
+        Set<String> required = Set.copyOf(requiredIds());
+        return examinations.stream()
+                .map(examination -> isRequired(examination, required) ? examination : examination.withoutSilence())
+                .filter(examination -> !examination.rows().isEmpty())
+                .toList();
+    }
+
+    private GateReport report(Gate gate) {
+        var reasons = new ArrayList<Reason>();
+        var waivers = new ArrayList<Waiver>();
+        findings(gate, reasons, waivers);
+        evidence(gate, reasons);
+        punchList(gate, reasons);
+        for (Gate before : gate.needs()) {
+            GateState state = known(before).state();
+            if (state != GateState.NO_HOLD) {
+                reasons.add(new Reason(state, "gate " + before + ": " + state, ""));
+            }
+            waivers.addAll(known(before).waivers());
+        }
+        if (gate == Gate.ROAD) {
+            authority().ifPresent(reasons::add);
+        }
+        reasons.sort(Comparator.comparing(Reason::state));
+        GateState state = reasons.isEmpty() ? GateState.NO_HOLD : reasons.get(0).state();
+        return new GateReport(gate, state, List.copyOf(reasons), List.copyOf(waivers));
+    }
+
+    /** Whatever is not met holds, whether it was asked for or not. */
+    private void findings(Gate gate, List<Reason> reasons, List<Waiver> waivers) {
+        for (Examination examination : examinations) {
+            if (examination.check().gate().equals(Optional.of(gate))) {
+                for (Examination.Row row : examination.rows()) {
+                    if (row.verdict() == Verdict.NOT_MET) {
+                        Optional<Waiver> waiver = waiver(examination, row);
+                        waiver.ifPresentOrElse(
+                                waivers::add, () -> reasons.add(reason(GateState.HELD, examination, row)));
+                    }
+                }
+            }
+        }
+    }
+
+    /** Whatever is asked for and not cleared leaves the gate not examined. */
+    private void evidence(Gate gate, List<Reason> reasons) {
+        for (String required : limits.evidence(gate)) {
+            List<Examination> found =
+                    examinations.stream().filter(e -> answers(e, required)).toList();
+            if (found.isEmpty() || found.stream().allMatch(e -> e.rows().isEmpty())) {
+                reasons.add(
+                        new Reason(GateState.NOT_EXAMINED, trade(required) + ": this version does not examine it", ""));
+            }
+            for (Examination examination : found) {
+                for (Examination.Row row : examination.rows()) {
+                    boolean open = !row.verdict().clears() && row.verdict() != Verdict.NOT_MET;
+                    if (open && waiver(examination, row).isEmpty()) {
+                        reasons.add(reason(GateState.NOT_EXAMINED, examination, row));
+                    }
+                }
+            }
+        }
+    }
+
+    private void punchList(Gate gate, List<Reason> reasons) {
+        for (PunchItem item : job.punchList()) {
+            Hold hold = item.holds();
+            if (hold != null && hold.toString().equals(gate.toString()) && !isClosed(item)) {
+                reasons.add(new Reason(GateState.HELD, "punch list " + item.id() + ": " + item.text(), item.id()));
+            }
+        }
+    }
+
+    /** An item that holds a gate closes only with a name and a reading or a photo. */
+    public static boolean isClosed(PunchItem item) {
+        var closed = item.closed();
+        if (closed == null || closed.by() == null) {
+            return false;
+        }
+        boolean evidence = closed.reading() != null || closed.photo() != null;
+        boolean asks = item.holds() != null && item.holds() != Hold.NONE;
+        return evidence || !asks;
+    }
+
+    /** No program clears a road: it takes the authority's own paper. */
+    private Optional<Reason> authority() {
+        boolean recorded =
+                job.documents().stream().anyMatch(document -> document.kind() == DocumentKind.AUTHORITY_PAPER);
+        return recorded
+                ? Optional.empty()
+                : Optional.of(
+                        new Reason(GateState.NOT_EXAMINED, "the authority's paper is not recorded in documents", ""));
+    }
+
+    private static Reason reason(GateState state, Examination examination, Examination.Row row) {
+        String why = row.verdict().toString();
+        if (row.verdict() == Verdict.NO_EVIDENCE) {
+            why += ": " + row.finding().result().origin();
+        } else if (row.verdict() == Verdict.MET_UNCONFIRMED) {
+            why += ": " + String.join("; ", row.finding().reservations());
+        }
+        return new Reason(
+                state, examination.check().question() + " " + row.finding().subject() + ": " + why, row.id());
+    }
+
+    private Optional<Waiver> waiver(Examination examination, Examination.Row row) {
+        if (!examination.check().isWaivable()) {
+            return Optional.empty();
+        }
+        return job.waivers().stream()
+                .filter(waiver -> waiver.finding().equals(row.id()))
+                .findFirst();
+    }
+
+    private List<Examination.Row> required() {
+        Set<String> ids = Set.copyOf(requiredIds());
+        return examinations.stream()
+                .filter(examination -> isRequired(examination, ids))
+                .flatMap(examination -> examination.rows().stream())
+                .toList();
+    }
+
+    private List<String> requiredIds() {
+        return List.of(Gate.values()).stream()
+                .flatMap(gate -> limits.evidence(gate).stream())
+                .distinct()
+                .toList();
+    }
+
+    private static boolean isRequired(Examination examination, Set<String> ids) {
+        return ids.contains(examination.check().id())
+                || ids.contains(examination.check().trade().key());
+    }
+
+    private static boolean answers(Examination examination, String required) {
+        return examination.check().id().equals(required)
+                || examination.check().trade().key().equals(required);
+    }
+
+    private GateReport known(Gate gate) {
+        GateReport report = gates.get(gate);
+        if (report == null) {
+            throw new IllegalStateException(gate + " is needed before it is reported");
+        }
+        return report;
+    }
+
+    private static String trade(String required) {
+        for (Trade trade : Trade.values()) {
+            if (trade.key().equals(required)) {
+                return trade.toString();
+            }
+        }
+        return required;
+    }
+}
