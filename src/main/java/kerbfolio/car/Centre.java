@@ -2,7 +2,6 @@ package kerbfolio.car;
 
 import java.util.ArrayList;
 import java.util.List;
-import kerbfolio.formula.Absent;
 import kerbfolio.formula.Basis;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Known;
@@ -20,9 +19,9 @@ import org.jspecify.annotations.Nullable;
 public final class Centre {
     /** Moments about the front axle. */
     public static final Formula ALONG = Formula.of("a = m_R*L/m")
-            .giving("centre of gravity behind the front axle", "m")
+            .giving("centre of gravity behind the front axle", "mm")
             .with("m_R", "rear axle", "kg")
-            .with("L", "wheelbase", "m")
+            .with("L", "wheelbase", "mm")
             .with("m", "mass of the car", "kg")
             .needs("m > 0*[kg]")
             .from(Source.ISO_10392.clause("5, horizontal plane"))
@@ -50,7 +49,7 @@ public final class Centre {
                     "theta = atan((H + r_R - r_F)/sqrt(L^2 - H^2 - 2*H*(r_R - r_F))) - atan((r_R - r_F)/L)")
             .giving("angle of the body", "°")
             .with("H", "rise of the rear wheel centre", "mm")
-            .with("L", "wheelbase", "m")
+            .with("L", "wheelbase", "mm")
             .with("r_F", "front loaded radius", "mm")
             .with("r_R", "rear loaded radius", "mm")
             .needs("H > 0*[m]")
@@ -66,7 +65,7 @@ public final class Centre {
             .with("m_F'", "front axle, rear raised", "kg")
             .with("m_F", "front axle, level", "kg")
             .with("m", "mass of the car", "kg")
-            .with("L", "wheelbase", "m")
+            .with("L", "wheelbase", "mm")
             .with("theta", "angle of the body", "°")
             .needs("theta > 0*[°]")
             .from(Source.ISO_10392.clause("6, axle lift"))
@@ -81,28 +80,29 @@ public final class Centre {
             .from(Source.ISO_10392.clause("6, axle lift"))
             .build();
 
+    /** Where no axle was raised, one lift stands with nothing recorded, so that what is missing can be asked for. */
+    private static final Tilt NO_TILT = new Tilt(null, null, null, null, List.of(new TiltStep(null, null, null)), null);
+
     private final Scales scales;
     private final Dimensions size;
     private final List<Working> lifts;
-    private final Term height;
+    private final Working height;
 
     Centre(Evidence evidence, Scales scales, Dimensions size, @Nullable Tilt tilt) {
         this.scales = scales;
         this.size = size;
-        this.lifts = tilt == null ? List.of() : lifts(evidence, tilt);
-        this.height = lifts.isEmpty()
-                ? Absent.unrecorded("weighings.tilt.steps", "weighing with the rear axle raised", "mm")
-                : Working.fill(MEAN)
-                        .each("h_i", lifts)
-                        .put(
-                                "n",
-                                Known.exact(
-                                        "weighings.tilt.steps",
-                                        "number of lifts",
-                                        Quantity.of(lifts.size(), Unit.ONE),
-                                        Basis.OBSERVED,
-                                        "counted in the record"))
-                        .work();
+        this.lifts = lifts(evidence, tilt == null ? NO_TILT : tilt);
+        this.height = Working.fill(MEAN)
+                .each("h_i", lifts)
+                .put(
+                        "n",
+                        Known.exact(
+                                "weighings.tilt.steps",
+                                "number of lifts",
+                                Quantity.of(lifts.size(), Unit.ONE),
+                                Basis.OBSERVED,
+                                "counted in the record"))
+                .work();
     }
 
     public Working along() {
@@ -137,7 +137,7 @@ public final class Centre {
     }
 
     /** The mean height; absent where no axle was raised. */
-    public Term height() {
+    public Working height() {
         return height;
     }
 

@@ -14,7 +14,7 @@ public final class Dimensions {
     Dimensions(Evidence evidence, @Nullable Vehicle vehicle, @Nullable String by) {
         Track track = vehicle == null ? null : vehicle.track();
         this.wheelbase = evidence.stated(
-                "vehicle.wheelbase", "wheelbase", "m", vehicle == null ? null : vehicle.wheelbase(), by);
+                "vehicle.wheelbase", "wheelbase", "mm", vehicle == null ? null : vehicle.wheelbase(), by);
         this.frontTrack =
                 evidence.stated("vehicle.track.front", "front track", "mm", track == null ? null : track.front(), by);
         this.rearTrack =

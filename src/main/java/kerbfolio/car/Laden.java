@@ -27,8 +27,8 @@ public final class Laden {
             .giving("rear axle with the declared load", "kg")
             .with("m_R", "rear axle", "kg")
             .each("m_i", "mass carried", "kg")
-            .each("x_i", "place of it behind the front axle", "m")
-            .with("L", "wheelbase", "m")
+            .each("x_i", "place of it behind the front axle", "mm")
+            .with("L", "wheelbase", "mm")
             .needs("L > 0*[m]")
             .from(Source.STATICS.clause("moments about the front axle"))
             .build();
@@ -38,8 +38,8 @@ public final class Laden {
             .giving("front axle with the declared load", "kg")
             .with("m_F", "front axle", "kg")
             .each("m_i", "mass carried", "kg")
-            .each("x_i", "place of it behind the front axle", "m")
-            .with("L", "wheelbase", "m")
+            .each("x_i", "place of it behind the front axle", "mm")
+            .with("L", "wheelbase", "mm")
             .needs("L > 0*[m]")
             .from(Source.STATICS.clause("moments about the rear axle"))
             .build();
@@ -50,7 +50,7 @@ public final class Laden {
 
     Laden(Evidence evidence, Scales scales, Dimensions size, List<Load> load, @Nullable String by) {
         List<Term> masses = load.isEmpty() ? nothing("kg") : masses(evidence, load, by);
-        List<Term> places = load.isEmpty() ? nothing("m") : places(evidence, load, by);
+        List<Term> places = load.isEmpty() ? nothing("mm") : places(evidence, load, by);
         this.total =
                 Working.fill(TOTAL).put("m", scales.total()).each("m_i", masses).work();
         this.front = Working.fill(FRONT)
@@ -94,7 +94,7 @@ public final class Laden {
                     return evidence.stated(
                             "vehicle.load[" + i + "].position.x",
                             "place of " + load.get(i).name(),
-                            "m",
+                            "mm",
                             x,
                             by);
                 })

@@ -29,10 +29,10 @@ public final class Ledger {
     public static final Formula REAR = Formula.of("Delta_R = (sum(m_in*x_in) - sum(m_out*x_out))/L")
             .giving("change on the rear axle by the ledger", "kg")
             .each("m_in", "mass fitted", "kg")
-            .each("x_in", "place of it behind the front axle", "m")
+            .each("x_in", "place of it behind the front axle", "mm")
             .each("m_out", "mass removed", "kg")
-            .each("x_out", "place of it behind the front axle", "m")
-            .with("L", "wheelbase", "m")
+            .each("x_out", "place of it behind the front axle", "mm")
+            .with("L", "wheelbase", "mm")
             .needs("L > 0*[m]")
             .from(Source.STATICS.clause("moments about the front axle"))
             .build();
@@ -123,7 +123,7 @@ public final class Ledger {
     private static Term x(
             Evidence evidence, String path, String name, @Nullable Position position, @Nullable String by) {
         return evidence.stated(
-                path + ".position.x", "place of " + name, "m", position == null ? null : position.x(), by);
+                path + ".position.x", "place of " + name, "mm", position == null ? null : position.x(), by);
     }
 
     /** A side nobody wrote anything on is not a side without mass. */
@@ -135,7 +135,7 @@ public final class Ledger {
 
     private static List<Term> places(List<Line> lines, String section, String what) {
         return lines.isEmpty()
-                ? List.of(new Absent(section, what, Unit.of("m"), "not recorded"))
+                ? List.of(new Absent(section, what, Unit.of("mm"), "not recorded"))
                 : lines.stream().map(Line::x).toList();
     }
 }

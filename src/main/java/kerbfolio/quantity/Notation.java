@@ -7,6 +7,7 @@ import java.math.RoundingMode;
 /** How numbers stand on paper: decimal point, a true minus sign, no exponent, no more digits than are known. */
 public final class Notation {
     private static final int SIGNIFICANT = 4;
+    private static final double DUST = 1e-9;
 
     private Notation() {}
 

@@ -3,6 +3,7 @@ package kerbfolio.release;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -97,24 +98,44 @@ public final class Release {
         }
     }
 
-    /** Whatever is asked for and not cleared leaves the gate not examined. */
+    /** Whatever is asked for and not cleared leaves the gate not examined; one reason for all that share it. */
     private void evidence(Gate gate, List<Reason> reasons) {
+        var unknown = new ArrayList<String>();
+        var weak = new LinkedHashMap<String, List<Examination.Row>>();
         for (String required : limits.evidence(gate)) {
-            List<Examination> found =
-                    examinations.stream().filter(e -> answers(e, required)).toList();
-            if (found.isEmpty() || found.stream().allMatch(e -> e.rows().isEmpty())) {
-                reasons.add(
-                        new Reason(GateState.NOT_EXAMINED, trade(required) + ": this version does not examine it", ""));
+            List<Examination> found = examinations.stream()
+                    .filter(examination -> answers(examination, required))
+                    .toList();
+            if (found.stream().allMatch(examination -> examination.rows().isEmpty())) {
+                unknown.add(trade(required));
             }
             for (Examination examination : found) {
                 for (Examination.Row row : examination.rows()) {
-                    boolean open = !row.verdict().clears() && row.verdict() != Verdict.NOT_MET;
-                    if (open && waiver(examination, row).isEmpty()) {
-                        reasons.add(reason(GateState.NOT_EXAMINED, examination, row));
+                    if (isOpen(row) && waiver(examination, row).isEmpty()) {
+                        if (row.verdict() == Verdict.MET_UNCONFIRMED) {
+                            row.finding()
+                                    .reservations()
+                                    .forEach(reservation -> weak.computeIfAbsent(reservation, key -> new ArrayList<>())
+                                            .add(row));
+                        } else {
+                            reasons.add(reason(GateState.NOT_EXAMINED, examination, row));
+                        }
                     }
                 }
             }
         }
+        weak.forEach((reservation, rows) -> reasons.add(new Reason(
+                GateState.NOT_EXAMINED,
+                reservation + " (" + (rows.size() == 1 ? "1 finding" : rows.size() + " findings") + ")",
+                rows.get(0).id())));
+        if (!unknown.isEmpty()) {
+            reasons.add(new Reason(
+                    GateState.NOT_EXAMINED, "this version does not examine " + String.join(", ", unknown), ""));
+        }
+    }
+
+    private static boolean isOpen(Examination.Row row) {
+        return !row.verdict().clears() && row.verdict() != Verdict.NOT_MET;
     }
 
     private void punchList(Gate gate, List<Reason> reasons) {
@@ -148,14 +169,12 @@ public final class Release {
     }
 
     private static Reason reason(GateState state, Examination examination, Examination.Row row) {
-        String why = row.verdict().toString();
-        if (row.verdict() == Verdict.NO_EVIDENCE) {
-            why += ": " + row.finding().result().origin();
-        } else if (row.verdict() == Verdict.MET_UNCONFIRMED) {
-            why += ": " + String.join("; ", row.finding().reservations());
-        }
-        return new Reason(
-                state, examination.check().question() + " " + row.finding().subject() + ": " + why, row.id());
+        String what = examination.check().id().replace('-', ' ') + ", "
+                + row.finding().subject() + ": " + row.verdict();
+        String why = row.verdict() == Verdict.NO_EVIDENCE
+                ? " (" + row.finding().result().origin() + ")"
+                : "";
+        return new Reason(state, what + why, row.id());
     }
 
     private Optional<Waiver> waiver(Examination examination, Examination.Row row) {

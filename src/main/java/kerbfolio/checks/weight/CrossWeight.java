@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.car.Corner;
-import kerbfolio.car.Scales;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
@@ -37,7 +36,6 @@ public final class CrossWeight implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         return Stream.of(car.received(), car.delivered())
-                .filter(Scales::hasCorners)
                 .map(scales -> Finding.unjudged(
                         "right front and left rear, " + scales.words(),
                         Working.fill(CROSS)

@@ -27,30 +27,24 @@ public final class StatedMass implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         Stated stated = car.job().stated();
-        if (stated == null) {
-            return Stream.empty();
-        }
+        Quantity change = stated == null ? null : stated.massChange();
+        Quantity kerbMass = stated == null ? null : stated.kerbMass();
         return Stream.of(
-                        finding(car, limits, "mass-change", "change of mass", stated.massChange(), car.change()),
-                        finding(
-                                car,
-                                limits,
-                                "kerb-mass",
-                                "kerb mass",
-                                stated.kerbMass(),
-                                car.delivered().total()))
-                .flatMap(Optional::stream);
+                finding(car, limits, "mass-change", "change of mass", change, car.change()),
+                finding(
+                        car,
+                        limits,
+                        "kerb-mass",
+                        "kerb mass",
+                        kerbMass,
+                        car.delivered().total()));
     }
 
-    /** A figure nobody states needs no comparison. */
-    private static Optional<Finding> finding(
+    private static Finding finding(
             Car car, Limits limits, String key, String words, @Nullable Quantity figure, Term computed) {
-        if (figure == null) {
-            return Optional.empty();
-        }
         Stated stated = car.job().stated();
         Term sheet = car.evidence()
                 .rounded("stated." + key, "stated " + words, "kg", figure, stated == null ? null : stated.by());
-        return Optional.of(Finding.judged(words, Agreement.of(words, sheet, computed), limits, "stated-mass"));
+        return Finding.judged(words, Agreement.of(words, sheet, computed), limits, "stated-mass");
     }
 }

@@ -1,0 +1,60 @@
+package kerbfolio.job;
+
+import java.util.List;
+import java.util.function.Function;
+import kerbfolio.reading.ComplaintBook;
+import kerbfolio.reading.Meaning;
+import org.jspecify.annotations.Nullable;
+
+/** Third pass: what the sections of a job file must be together before anything is computed from them. */
+record Consistency(Attachments attachments) implements Meaning<Job> {
+    private static final String FOLDER_NAME = "[A-Za-z0-9_]([A-Za-z0-9._-]{0,38}[A-Za-z0-9_-])?";
+
+    @Override
+    public void examine(Job job, ComplaintBook complaints) {
+        if (!job.kerbfolio().isEmpty() && !job.kerbfolio().equals("1")) {
+            complaints.add("kerbfolio", "this program reads version 1 of the format; write `kerbfolio: 1`");
+        }
+        folderName("job.number", job.job().number(), complaints);
+        folderName("job.revision", job.job().revision(), complaints);
+        new Ids(job, complaints).examine();
+        new Days(job, complaints).examine();
+        new Figures(complaints).examine(job);
+        attached(job, complaints);
+    }
+
+    private static void folderName(String path, String text, ComplaintBook complaints) {
+        if (!text.isEmpty() && !text.matches(FOLDER_NAME)) {
+            complaints.add(
+                    path,
+                    "`" + text + "` names the dossier's folder; write at most 40 of A-Z a-z 0-9 - _ ."
+                            + " and begin and end with a letter or digit");
+        }
+    }
+
+    private void attached(Job job, ComplaintBook complaints) {
+        each("documents", job.documents(), Document::file, ".file", complaints);
+        each("photos", job.photos(), photo -> photo.file().isEmpty() ? null : photo.file(), ".file", complaints);
+        for (PunchItem item : job.punchList()) {
+            if (item.closed() != null) {
+                attached(
+                        "punch-list[" + item.id() + "].closed.photo",
+                        item.closed().photo(),
+                        complaints);
+            }
+        }
+    }
+
+    private <T> void each(
+            String list, List<T> entries, Function<T, @Nullable String> file, String key, ComplaintBook complaints) {
+        for (int i = 0; i < entries.size(); i++) {
+            attached(list + "[" + i + "]" + key, file.apply(entries.get(i)), complaints);
+        }
+    }
+
+    private void attached(String path, @Nullable String name, ComplaintBook complaints) {
+        if (name != null) {
+            attachments.objection(name).ifPresent(objection -> complaints.add(path, objection));
+        }
+    }
+}

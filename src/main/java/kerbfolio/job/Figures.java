@@ -1,0 +1,108 @@
+package kerbfolio.job;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Sense;
+import kerbfolio.reading.ComplaintBook;
+import org.jspecify.annotations.Nullable;
+
+/** Figures no car can have, whatever was measured. */
+final class Figures {
+    /** Speed symbols of ISO 4000-1 and UN Regulation No. 30, slowest first (order from memory). */
+    private static final List<String> SPEED_SYMBOLS = Stream.concat(
+                    IntStream.rangeClosed(1, 8).mapToObj(i -> "A" + i),
+                    Stream.of("B C D E F G J K L M N P Q R S T U H V W Y".split(" ")))
+            .toList();
+
+    /** Load indices run from 0 to 279 (ISO 4000-1; from memory). */
+    private static final int LAST_LOAD_INDEX = 279;
+
+    private final ComplaintBook complaints;
+
+    Figures(ComplaintBook complaints) {
+        this.complaints = complaints;
+    }
+
+    void examine(Job job) {
+        if (job.vehicle() != null) {
+            vehicle(job.vehicle());
+        }
+        if (job.weighings() != null) {
+            weighing("weighings.as-received", job.weighings().asReceived());
+            weighing("weighings.as-delivered", job.weighings().asDelivered());
+        }
+        for (Instrument instrument : job.instruments()) {
+            if (instrument.fixed() != null && instrument.fixed().unit().text().isEmpty()) {
+                complaints.add(
+                        "instruments[" + instrument.id() + "].fixed",
+                        "`" + instrument.fixed() + "` has no unit; write a number and its unit, such as 0.5 kg");
+            }
+        }
+    }
+
+    private void vehicle(Vehicle vehicle) {
+        length("vehicle.wheelbase", vehicle.wheelbase());
+        if (vehicle.track() != null) {
+            length("vehicle.track.front", vehicle.track().front());
+            length("vehicle.track.rear", vehicle.track().rear());
+        }
+        count("vehicle.seats", vehicle.seats(), 1, 100);
+        if (vehicle.tyres() != null) {
+            tyre("vehicle.tyres.front", vehicle.tyres().front());
+            tyre("vehicle.tyres.rear", vehicle.tyres().rear());
+        }
+    }
+
+    private void tyre(String path, @Nullable Tyre tyre) {
+        if (tyre == null) {
+            return;
+        }
+        count(path + ".load-index", tyre.loadIndex(), 0, LAST_LOAD_INDEX);
+        String symbol = tyre.speedSymbol();
+        if (symbol != null && !SPEED_SYMBOLS.contains(symbol)) {
+            String upper = symbol.strip().toUpperCase(Locale.ROOT);
+            complaints.add(
+                    path + ".speed-symbol",
+                    "`" + symbol + "` is no speed symbol"
+                            + (SPEED_SYMBOLS.contains(upper)
+                                    ? "; did you mean `" + upper + "`?"
+                                    : "; write the letter after the load index, one of "
+                                            + String.join(" ", SPEED_SYMBOLS)));
+        }
+    }
+
+    private void weighing(String path, @Nullable Weighing weighing) {
+        if (weighing == null) {
+            return;
+        }
+        if (weighing.axles() != null && weighing.corners() != null) {
+            complaints.add(path + ".corners", "give corners or axles, not both: axles are the sums of their corners");
+        }
+        if (weighing.total() != null && (weighing.axles() != null || weighing.corners() != null)) {
+            complaints.add(path + ".total", "leave total out where axles or corners are given: it is their sum");
+        }
+        if (weighing.state() != null) {
+            count(path + ".state.occupants", weighing.state().occupants(), 0, 100);
+        }
+    }
+
+    private void length(String path, @Nullable Quantity length) {
+        if (length != null && length.si() <= 0) {
+            complaints.add(path, "`" + length + "` is no distance between wheels; write one above zero");
+        }
+    }
+
+    private void count(String path, @Nullable Quantity count, int least, int most) {
+        if (count != null
+                && (count.sense() != Sense.VALUE
+                        || count.half().isPresent()
+                        || count.number() != Math.rint(count.number())
+                        || count.number() < least
+                        || count.number() > most)) {
+            complaints.add(path, "`" + count + "` cannot be; write a whole number from " + least + " to " + most);
+        }
+    }
+}

@@ -1,0 +1,168 @@
+package kerbfolio.job;
+
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import kerbfolio.quantity.Unit;
+import kerbfolio.reading.ComplaintBook;
+import kerbfolio.reading.Nearest;
+import org.jspecify.annotations.Nullable;
+
+/** Names one part of a job file calls another by: each means one thing, and each thing called exists. */
+final class Ids {
+    private static final String FORM = "[\\p{L}\\p{N}]([\\p{L}\\p{N} ._-]{0,58}[\\p{L}\\p{N}])?";
+    private static final Unit MASS = Unit.of("kg");
+    private static final Unit LENGTH = Unit.of("m");
+
+    private final Job job;
+    private final ComplaintBook complaints;
+    private final Map<String, Instrument> instruments = new LinkedHashMap<>();
+
+    Ids(Job job, ComplaintBook complaints) {
+        this.job = job;
+        this.complaints = complaints;
+        job.instruments().forEach(instrument -> instruments.put(instrument.id(), instrument));
+    }
+
+    void examine() {
+        forms("instruments", instruments.keySet());
+        Set<String> parts = forms("parts", job.parts().stream().map(Part::id).toList());
+        Set<String> removed =
+                forms("removed", job.removed().stream().map(Removed::id).toList());
+        Set<String> items =
+                forms("punch-list", job.punchList().stream().map(PunchItem::id).toList());
+        for (String id : removed) {
+            if (parts.contains(id)) {
+                complaints.add(
+                        "removed[" + id + "].id", "`" + id + "` is also the id of a part; give one of them another id");
+            }
+        }
+        calibrations();
+        readings();
+        var known = new TreeSet<>(instruments.keySet());
+        known.addAll(parts);
+        known.addAll(removed);
+        known.addAll(items);
+        subjects(known);
+    }
+
+    private Set<String> forms(String list, Collection<String> ids) {
+        for (String id : ids) {
+            if (!id.isEmpty() && !id.matches(FORM)) {
+                complaints.add(
+                        list + "[" + id + "].id",
+                        "`" + id + "` is no id; write at most 60 letters, digits, spaces, - _ or .");
+            }
+        }
+        var set = new LinkedHashSet<>(ids);
+        set.remove("");
+        return set;
+    }
+
+    private void calibrations() {
+        var told = new HashSet<String>();
+        for (Instrument instrument : job.instruments()) {
+            String path = "instruments[" + instrument.id() + "].calibrated-with";
+            if (instrument.calibratedWith() != null) {
+                known(path, instrument.calibratedWith());
+                refuseCircle(path, instrument, told);
+            }
+        }
+    }
+
+    private void refuseCircle(String path, Instrument first, Set<String> told) {
+        var chain = new LinkedHashSet<String>();
+        for (Instrument at = first; at != null && chain.add(at.id()); at = reference(at)) {
+            if (first.id().equals(at.calibratedWith()) && !told.contains(first.id())) {
+                told.addAll(chain);
+                complaints.add(
+                        path,
+                        "calibrated in a circle: " + String.join(", ", chain)
+                                + "; name the reference the first was set by");
+            }
+        }
+    }
+
+    private @Nullable Instrument reference(Instrument instrument) {
+        return instrument.calibratedWith() == null ? null : instruments.get(instrument.calibratedWith());
+    }
+
+    private void readings() {
+        Weighings weighings = job.weighings();
+        if (weighings != null) {
+            weighing("weighings.as-received", weighings.asReceived());
+            weighing("weighings.as-delivered", weighings.asDelivered());
+            if (weighings.tilt() != null) {
+                reads("weighings.tilt.instrument", weighings.tilt().instrument(), MASS);
+                reads("weighings.tilt.length-instrument", weighings.tilt().lengthInstrument(), LENGTH);
+            }
+        }
+        if (job.vehicle() != null && job.vehicle().rideHeight() != null) {
+            rideHeight("vehicle.ride-height.front", job.vehicle().rideHeight().front());
+            rideHeight("vehicle.ride-height.rear", job.vehicle().rideHeight().rear());
+        }
+        job.parts().forEach(part -> reads("parts[" + part.id() + "].instrument", part.instrument(), MASS));
+        job.removed().forEach(part -> reads("removed[" + part.id() + "].instrument", part.instrument(), MASS));
+    }
+
+    private void weighing(String path, @Nullable Weighing weighing) {
+        if (weighing != null) {
+            reads(path + ".instrument", weighing.instrument(), MASS);
+        }
+    }
+
+    private void rideHeight(String path, @Nullable RideHeight height) {
+        if (height != null) {
+            reads(path + ".instrument", height.instrument(), LENGTH);
+        }
+    }
+
+    /** The instrument a reading names exists, and its error is of the reading's kind. */
+    private void reads(String path, @Nullable String id, Unit unit) {
+        if (id == null || !known(path, id)) {
+            return;
+        }
+        Instrument instrument = instruments.get(id);
+        if (instrument != null
+                && instrument.fixed() != null
+                && !instrument.fixed().unit().measuresLike(unit)) {
+            complaints.add(
+                    path,
+                    "`" + id + "` has a fixed error of " + instrument.fixed() + " and cannot have read " + unit
+                            + "; name another instrument or write its error in " + unit);
+        }
+    }
+
+    private boolean known(String path, String id) {
+        if (instruments.containsKey(id)) {
+            return true;
+        }
+        complaints.add(
+                path,
+                "no instrument `" + id + "`"
+                        + (instruments.isEmpty()
+                                ? "; list it under instruments"
+                                : Nearest.hint(id, instruments.keySet())));
+        return false;
+    }
+
+    private void subjects(Set<String> known) {
+        for (int i = 0; i < job.photos().size(); i++) {
+            String subject = job.photos().get(i).subject();
+            if (subject != null && !known.contains(subject) && !Sections.NAMES.contains(subject)) {
+                complaints.add(
+                        "photos[" + i + "].subject",
+                        "nothing is called `" + subject + "`"
+                                + Nearest.to(subject, known)
+                                        .map(name -> "; did you mean `" + name + "`?")
+                                        .orElse(
+                                                "; write the id of a part, instrument or punch-list item, or a section's"
+                                                        + " name"));
+            }
+        }
+    }
+}

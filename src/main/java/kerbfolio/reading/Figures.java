@@ -1,0 +1,87 @@
+package kerbfolio.reading;
+
+import java.util.List;
+import java.util.stream.Stream;
+import kerbfolio.quantity.Dim;
+import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Unit;
+
+/** A written figure to a quantity of the kind its key asks for. */
+final class Figures {
+    /** What a shop would write each kind of figure in; a complaint names those of the right kind. */
+    private static final List<String> USUAL = List.of(
+            ("kg lb g t oz | m mm in ft cm km mi | s min h | A mA | V kV mV | Ω mΩ kΩ MΩ | W kW hp | J kJ kWh Wh | N kN lbf"
+                            + " | N·m lbf·ft | bar kPa psi | °C °F K | km/h mph | N/mm lbf/in | L gal qt | mm² in²"
+                            + " | F µF | Ah | Hz | m/s²")
+                    .split("[ |]+"));
+
+    private Figures() {}
+
+    /**
+     * Reads a figure.
+     *
+     * @throws IllegalArgumentException with what to write instead
+     */
+    static Quantity read(String text, In in) {
+        Quantity quantity = parsed(text, in);
+        if (!in.value().equals("*")) {
+            refuseOtherKind(quantity, in);
+        }
+        if (quantity.si() < 0 && !in.signed()) {
+            throw new IllegalArgumentException(
+                    "`" + quantity + "` is below zero, which this cannot be; write it above");
+        }
+        return quantity;
+    }
+
+    private static Quantity parsed(String text, In in) {
+        try {
+            return Quantity.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new IllegalArgumentException(e.getMessage() + "; " + example(in), e);
+        }
+    }
+
+    private static void refuseOtherKind(Quantity quantity, In in) {
+        Unit asked = Unit.of(in.value());
+        Unit written = quantity.unit();
+        if (asked.text().isEmpty()) {
+            if (!written.text().isEmpty()) {
+                throw new IllegalArgumentException(
+                        "`" + quantity + "` has a unit where none belongs; write the bare number");
+            }
+        } else if (written.text().isEmpty()) {
+            throw new IllegalArgumentException("`" + quantity + "` has no unit; " + example(in));
+        } else if (!sameKind(asked, written)) {
+            throw new IllegalArgumentException(
+                    "`" + quantity + "` is in " + written + ", which does not measure this; " + example(in));
+        }
+    }
+
+    /** Percent and angle are both without dimension; a key that is a difference of temperatures takes no °C. */
+    private static boolean sameKind(Unit asked, Unit written) {
+        boolean likeNone = !asked.dim().equals(Dim.NONE) || angle(asked) == angle(written);
+        return asked.measuresLike(written) && likeNone && (asked.offset() != 0 || written.offset() == 0);
+    }
+
+    private static boolean angle(Unit unit) {
+        return unit.text().equals("°") || unit.text().equals("rad");
+    }
+
+    private static String example(In in) {
+        if (in.value().equals("1")) {
+            return "write a bare number";
+        }
+        if (in.value().equals("*")) {
+            return "write a number and its unit";
+        }
+        Unit asked = Unit.of(in.value());
+        List<String> others = USUAL.stream()
+                .filter(unit -> !unit.equals(asked.text()) && sameKind(asked, Unit.of(unit)))
+                .toList();
+        return "write a number and its unit: "
+                + String.join(
+                        ", ",
+                        Stream.concat(Stream.of(asked.text()), others.stream()).toList());
+    }
+}
