@@ -29,6 +29,11 @@ public final class Car {
     private final Ledger ledger;
     private final Centre centre;
     private final Laden laden;
+    private final Working change;
+    private final Working frontChange;
+    private final Working rearChange;
+    private final Suspension frontSuspension;
+    private final Suspension rearSuspension;
 
     public Car(Job job) {
         this.job = job;
@@ -44,6 +49,11 @@ public final class Car {
         this.ledger = new Ledger(evidence, job, size.wheelbase());
         this.centre = new Centre(evidence, delivered, size, weighings == null ? null : weighings.tilt());
         this.laden = new Laden(evidence, delivered, size, vehicle == null ? List.of() : vehicle.load(), by);
+        this.change = change("whole car", received.total(), delivered.total());
+        this.frontChange = change(Axle.FRONT.toString(), received.axle(Axle.FRONT), delivered.axle(Axle.FRONT));
+        this.rearChange = change(Axle.REAR.toString(), received.axle(Axle.REAR), delivered.axle(Axle.REAR));
+        this.frontSuspension = new Suspension(evidence, vehicle, Axle.FRONT);
+        this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
     }
 
     public Job job() {
@@ -81,12 +91,12 @@ public final class Car {
 
     /** What the scales say the conversion did to the whole car. */
     public Working change() {
-        return change("whole car", received.total(), delivered.total());
+        return change;
     }
 
     /** What the scales say the conversion did to an axle. */
     public Working change(Axle axle) {
-        return change(axle.toString(), received.axle(axle), delivered.axle(axle));
+        return axle == Axle.FRONT ? frontChange : rearChange;
     }
 
     /** What the scales say the conversion did to a wheel. */
@@ -118,7 +128,7 @@ public final class Car {
     }
 
     public Suspension suspension(Axle axle) {
-        return new Suspension(evidence, job.vehicle(), axle);
+        return axle == Axle.FRONT ? frontSuspension : rearSuspension;
     }
 
     /** Permitted gross mass, as a plate or paper states it. */

@@ -27,6 +27,15 @@ public enum Trade {
         return name().toLowerCase(Locale.ROOT);
     }
 
+    /** A trade's key in words; any other text as it is. */
+    public static String words(String key) {
+        return Arrays.stream(values())
+                .filter(trade -> trade.key().equals(key))
+                .map(Trade::toString)
+                .findFirst()
+                .orElse(key);
+    }
+
     static Trade ofPackage(String name) {
         String last = name.substring(name.lastIndexOf('.') + 1);
         return Arrays.stream(values())

@@ -74,7 +74,8 @@ public record Handover(
 
     private static List<Fact> glance(Car car, UnitSystem system) {
         var facts = new ArrayList<Fact>();
-        facts.add(Fact.of("mass as received", car.received().total(), system));
+        Fact received = Fact.of("mass as received", car.received().total(), system);
+        facts.add(car.received().isStated() ? received.asStated() : received);
         facts.add(Fact.of("mass as delivered", car.delivered().total(), system));
         facts.add(Fact.of("change of mass", car.change(), system));
         for (Axle axle : Axle.values()) {
@@ -86,28 +87,26 @@ public record Handover(
         }
         facts.add(Fact.of("wheelbase", car.size().wheelbase(), system));
         facts.add(Fact.of("top speed", car.topSpeed(), system));
-        tyres(car).ifPresent(facts::add);
+        facts.addAll(tyres(car));
         facts.removeIf(fact -> !fact.value().isKnown());
         return List.copyOf(facts);
     }
 
-    private static Optional<Fact> tyres(Car car) {
+    private static List<Fact> tyres(Car car) {
         Vehicle vehicle = car.job().vehicle();
         if (vehicle == null || vehicle.tyres() == null) {
-            return Optional.empty();
+            return List.of();
         }
-        Tyre front = vehicle.tyres().front();
-        Tyre rear = vehicle.tyres().rear();
-        String words = "front " + words(front) + ", rear " + words(rear);
-        return Optional.of(Fact.words("tyres", words, "sidewalls"));
+        return List.of(
+                Fact.words("front tyres", words(vehicle.tyres().front()), "sidewall"),
+                Fact.words("rear tyres", words(vehicle.tyres().rear()), "sidewall"));
     }
 
-    private static String words(@Nullable Tyre tyre) {
+    private static @Nullable String words(@Nullable Tyre tyre) {
         if (tyre == null || tyre.size() == null) {
-            return "\u2014";
+            return null;
         }
-        String pressure = tyre.pressure() == null ? "" : " at " + tyre.pressure();
-        return tyre.size() + pressure;
+        return tyre.size() + (tyre.pressure() == null ? "" : " at " + tyre.pressure());
     }
 
     private static PunchLine line(PunchItem item) {

@@ -3,13 +3,17 @@ package kerbfolio.dossier;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kerbfolio.car.Axle;
 import kerbfolio.car.Car;
 import kerbfolio.car.Corner;
 import kerbfolio.car.Ledger;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Trade;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Gate;
@@ -24,10 +28,12 @@ import kerbfolio.quantity.UnitSystem;
  * @param homeSet title of the home set
  * @param comparedSets titles of the sets printed for comparison
  * @param weights masses before and after
+ * @param receivedNote how the masses as received came to be known, where nobody weighed the car; else empty
  * @param fitted what went in
  * @param removed what came out
  * @param ledger what the ledger says changed: whole car, front, rear
  * @param preparation each requirement, what is missing first
+ * @param unexamined gate and the trades it asks for that this version does not examine
  * @param documents papers of the job
  * @param instruments what measured
  */
@@ -35,10 +41,12 @@ public record Inspection(
         String homeSet,
         List<String> comparedSets,
         List<WeightLine> weights,
+        String receivedNote,
         List<LedgerLine> fitted,
         List<LedgerLine> removed,
         List<LedgerSum> ledger,
         List<Requirement> preparation,
+        List<String> unexamined,
         List<DocumentLine> documents,
         List<InstrumentLine> instruments) {
 
@@ -73,14 +81,16 @@ public record Inspection(
                 limits.home().title(),
                 limits.compared().stream().map(set -> set.title()).toList(),
                 weights(car, system),
+                receivedNote(job),
                 car.ledger().fitted().stream()
-                        .map(line -> line(line, "", system))
+                        .map(line -> line(line, marks(job, line.id()), system))
                         .toList(),
                 car.ledger().removed().stream()
                         .map(line -> line(line, fate(job, line.id()), system))
                         .toList(),
                 sums(car, system),
                 preparation(examinations, limits),
+                unexamined(examinations, limits),
                 job.documents().stream()
                         .map(d -> new DocumentLine(
                                 Head.or(d.kind()),
@@ -140,6 +150,15 @@ public record Inspection(
         return List.copyOf(lines);
     }
 
+    private static String receivedNote(Job job) {
+        var weighing = job.weighings() == null ? null : job.weighings().asReceived();
+        String by = weighing == null ? null : weighing.statedBy();
+        return by == null
+                ? ""
+                : "The masses as received are published figures (" + by + "), stated and not weighed on this car; the "
+                        + "ledger is therefore not closed against the scales.";
+    }
+
     private static List<LedgerSum> sums(Car car, UnitSystem system) {
         if (car.ledger().isEmpty()) {
             return List.of();
@@ -166,6 +185,15 @@ public record Inspection(
                 note);
     }
 
+    /** Serial and firmware exactly as written. */
+    private static String marks(Job job, String id) {
+        return job.parts().stream()
+                .filter(part -> part.id().equals(id))
+                .flatMap(part -> Stream.of(part.make(), part.model(), part.serial(), part.firmware()))
+                .filter(Objects::nonNull)
+                .collect(Collectors.joining(", "));
+    }
+
     private static String fate(Job job, String id) {
         return job.removed().stream()
                 .filter(item -> item.id().equals(id))
@@ -179,15 +207,7 @@ public record Inspection(
         var requirements = new ArrayList<Requirement>();
         for (Gate gate : Gate.values()) {
             for (String required : limits.evidence(gate)) {
-                List<Examination> found = examinations.stream()
-                        .filter(e -> e.check().id().equals(required)
-                                || e.check().trade().key().equals(required))
-                        .toList();
-                if (found.isEmpty()) {
-                    requirements.add(new Requirement(
-                            gate.toString(), required, "not examined by this version", Verdict.NO_EVIDENCE, "", ""));
-                }
-                for (Examination examination : found) {
+                for (Examination examination : answering(examinations, required)) {
                     for (Examination.Row row : examination.rows()) {
                         requirements.add(requirement(gate, examination, row));
                     }
@@ -196,6 +216,27 @@ public record Inspection(
         }
         requirements.sort(Comparator.comparing((Requirement r) -> rank(r.verdict())));
         return List.copyOf(requirements);
+    }
+
+    private static List<Examination> answering(List<Examination> examinations, String required) {
+        return examinations.stream()
+                .filter(e -> e.check().id().equals(required)
+                        || e.check().trade().key().equals(required))
+                .toList();
+    }
+
+    private static List<String> unexamined(List<Examination> examinations, Limits limits) {
+        var lines = new ArrayList<String>();
+        for (Gate gate : Gate.values()) {
+            String trades = limits.evidence(gate).stream()
+                    .filter(required -> answering(examinations, required).isEmpty())
+                    .map(Trade::words)
+                    .collect(Collectors.joining(", "));
+            if (!trades.isEmpty()) {
+                lines.add(gate + ": " + trades);
+            }
+        }
+        return List.copyOf(lines);
     }
 
     private static Requirement requirement(Gate gate, Examination examination, Examination.Row row) {

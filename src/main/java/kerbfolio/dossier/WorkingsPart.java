@@ -1,34 +1,27 @@
 package kerbfolio.dossier;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Declared;
 import kerbfolio.formula.Formula;
-import kerbfolio.formula.Known;
 import kerbfolio.formula.Piece;
-import kerbfolio.formula.Plain;
-import kerbfolio.formula.Share;
-import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
-import kerbfolio.quantity.Amount;
 import kerbfolio.quantity.UnitSystem;
 
 /**
  * The part that shows how: every examination with its formula, its rows, and the full substitution of the row that is
  * worst off and of every row not met.
  *
+ * @param shared workings several questions lean on, printed once and cited by number
  * @param pages one per examination
  * @param sources every document cited, in order of first use
  */
-public record WorkingsPart(List<Page> pages, List<String> sources) {
+public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sources) {
 
     /** One examination. */
     public record Page(
@@ -38,7 +31,7 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
             String gate,
             Optional<Piece> formula,
             List<Symbol> symbols,
-            List<String> conditions,
+            List<Piece> conditions,
             List<String> citations,
             String limit,
             List<Line> lines,
@@ -61,8 +54,9 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
     /** What a set printed for comparison would say. */
     public record Compared(String set, String limit, Verdict verdict, String citation) {}
 
-    /** A working in full: of a row, or of a figure the row leans on. */
+    /** A working in full: of a row, or of a figure the row leans on; numbered where several questions cite it. */
     public record Step(
+            String number,
             String name,
             Piece formula,
             Piece substituted,
@@ -72,10 +66,11 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
             boolean isRow) {}
 
     static WorkingsPart of(List<Examination> examinations, UnitSystem system) {
+        var steps = new Steps(examinations, system);
         var sources = new LinkedHashSet<String>();
         var pages = new ArrayList<Page>();
         for (Examination examination : examinations) {
-            Page page = page(examination, system);
+            Page page = page(examination, steps, system);
             pages.add(page);
             sources.addAll(page.citations());
             examination.rows().forEach(row -> {
@@ -83,10 +78,10 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
                 row.finding().others().forEach(limit -> sources.add(limit.origin()));
             });
         }
-        return new WorkingsPart(List.copyOf(pages), List.copyOf(sources));
+        return new WorkingsPart(steps.shared(), List.copyOf(pages), List.copyOf(sources));
     }
 
-    private static Page page(Examination examination, UnitSystem system) {
+    private static Page page(Examination examination, Steps steps, UnitSystem system) {
         Optional<Formula> formula = examination.rows().stream()
                 .flatMap(row -> row.finding().working().stream())
                 .map(Working::formula)
@@ -100,7 +95,7 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
                 examination.check().gate().map(Object::toString).orElse(""),
                 formula.map(Formula::printed),
                 formula.map(WorkingsPart::symbols).orElse(List.of()),
-                formula.map(Formula::needs).orElse(List.of()),
+                formula.map(Formula::printedNeeds).orElse(List.of()),
                 formula.map(f -> f.citations().stream().map(Object::toString).toList())
                         .orElse(List.of()),
                 examination.rows().stream()
@@ -110,7 +105,7 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
                         .reduce((a, b) -> a + "; " + b)
                         .orElse(""),
                 examination.rows().stream().map(row -> line(row, system)).toList(),
-                steps(examination, system),
+                steps.of(examination),
                 judged);
     }
 
@@ -120,9 +115,7 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
         formula.symbols().forEach(declared -> symbols.add(symbol(declared)));
         formula.constants()
                 .forEach(constant -> symbols.add(new Symbol(
-                        Piece.symbol(constant.symbol()),
-                        constant.value() + ", " + constant.citation(),
-                        constant.value().unit().text())));
+                        Piece.symbol(constant.symbol()), constant.value() + ", " + constant.citation(), "")));
         return List.copyOf(symbols);
     }
 
@@ -163,83 +156,8 @@ public record WorkingsPart(List<Page> pages, List<String> sources) {
         return switch (row.verdict()) {
             case NO_EVIDENCE -> row.finding().result().origin();
             case UNDECIDED -> "the limit lies within the expanded uncertainty";
-            default -> String.join("; ", row.finding().reservations());
+            case MET_UNCONFIRMED -> String.join("; ", row.finding().result().reservations());
+            default -> "";
         };
-    }
-
-    /** The worst row and every row not met, each after the workings it leans on; nothing is printed twice. */
-    private static List<Step> steps(Examination examination, UnitSystem system) {
-        var steps = new LinkedHashMap<Working, Step>();
-        var rows = examination.rows().stream()
-                .filter(row -> row.finding().result().amount().isPresent())
-                .toList();
-        var worst = rows.stream().min(Comparator.comparingDouble(WorkingsPart::headroom));
-        for (Examination.Row row : rows) {
-            if (row.verdict() == Verdict.NOT_MET || worst.filter(row::equals).isPresent()) {
-                row.finding().working().ifPresent(working -> {
-                    leanOn(working, steps, system);
-                    steps.put(working, step(row.finding().subject(), working, system, true));
-                });
-            }
-        }
-        return List.copyOf(steps.values());
-    }
-
-    private static void leanOn(Working working, Map<Working, Step> steps, UnitSystem system) {
-        working.inputs()
-                .values()
-                .forEach(terms -> terms.forEach(term -> {
-                    Term inner = term instanceof Plain plain ? plain.of() : term;
-                    if (inner instanceof Working input && !steps.containsKey(input)) {
-                        leanOn(input, steps, system);
-                        steps.put(input, step(input.name(), input, system, false));
-                    }
-                }));
-    }
-
-    /** What is left to the limit after the expanded uncertainty; without a limit the last row is shown. */
-    private static double headroom(Examination.Row row) {
-        Amount amount = row.finding().result().amount().orElseThrow();
-        return row.finding()
-                .limit()
-                .map(limit -> (limit.bound().isCeiling() ? -1 : 1)
-                                * (amount.si() - limit.value().si())
-                        - amount.expanded())
-                .orElse(0.0);
-    }
-
-    private static Step step(String name, Working working, UnitSystem system, boolean isRow) {
-        return new Step(
-                name,
-                working.formula().printed(),
-                working.substituted(system),
-                Shown.of(working, system),
-                doubt(working),
-                inputs(working, system),
-                isRow);
-    }
-
-    private static String doubt(Working working) {
-        List<Share> budget = working.budget();
-        if (budget.isEmpty()) {
-            return "";
-        }
-        Share first = budget.get(0);
-        return "largest share of the uncertainty: " + first.cause() + ", " + Math.round(first.part() * 100) + " %";
-    }
-
-    private static List<String> inputs(Working working, UnitSystem system) {
-        var inputs = new ArrayList<String>();
-        working.inputs()
-                .values()
-                .forEach(terms -> terms.forEach(term -> {
-                    if (term instanceof Known known) {
-                        inputs.add(known.name() + " " + Shown.of(known, system) + ", " + known.basis() + ", "
-                                + known.origin());
-                    } else if (term instanceof Limit limit) {
-                        inputs.add(limit.name() + " " + Shown.of(limit, system) + ", " + limit.origin());
-                    }
-                }));
-        return List.copyOf(inputs);
     }
 }

@@ -14,8 +14,15 @@ import kerbfolio.quantity.Unit;
  * @param reason why it cannot be used
  */
 public record Absent(String path, String name, Unit unit, String reason) implements Term {
+    private static final String UNRECORDED = "not recorded";
+
     public static Absent unrecorded(String path, String name, String unit) {
-        return new Absent(path, name, Unit.of(unit), "not recorded");
+        return new Absent(path, name, Unit.of(unit), UNRECORDED);
+    }
+
+    /** Whether nobody wrote anything there, so that a number is all it takes. */
+    public boolean isUnrecorded() {
+        return reason.equals(UNRECORDED);
     }
 
     @Override

@@ -26,6 +26,11 @@ final class CellForm implements Fold<String> {
         return unit.factor() == 1 ? shifted : "(" + shifted + "/" + literal(unit.factor()) + ")";
     }
 
+    /** A condition of the formula, 1 or 0. */
+    static String of(Formula formula, Node condition, UnaryOperator<String> address) {
+        return condition.read(new CellForm(formula, address));
+    }
+
     /** A cell in {@code unit}, brought to SI. */
     static String toSi(String cell, Unit unit) {
         String scaled = unit.factor() == 1 ? cell : "(" + cell + "*" + literal(unit.factor()) + ")";

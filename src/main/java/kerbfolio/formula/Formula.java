@@ -59,6 +59,11 @@ public final class Formula {
         return List.copyOf(needs.keySet());
     }
 
+    /** The conditions of use as printed mathematics. */
+    public List<Piece> printedNeeds() {
+        return needs.values().stream().map(Typeset::condition).toList();
+    }
+
     public List<Citation> citations() {
         return citations;
     }

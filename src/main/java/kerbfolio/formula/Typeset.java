@@ -62,6 +62,13 @@ final class Typeset implements Fold<Typeset.Part> {
         return Piece.of(Kind.GROUP, pieces);
     }
 
+    static Piece condition(Node tree) {
+        return Piece.of(
+                Kind.GROUP,
+                tree.read(new Typeset(symbol -> atom(name(symbol)), Typeset::sum))
+                        .inline());
+    }
+
     static Piece substituted(Working working, UnitSystem system) {
         Formula formula = working.formula();
         Function<String, Part> symbols = symbol -> {
@@ -70,9 +77,7 @@ final class Typeset implements Fold<Typeset.Part> {
                 return value(constant.number(), constant.digits(), constant.unit());
             }
             Declared declared = formula.declared(symbol);
-            return declared.each()
-                    ? atom(name(symbol))
-                    : value(working.term(symbol).amount().orElseThrow(), system.of(declared.unit()));
+            return declared.each() ? atom(name(symbol)) : value(working.term(symbol), system.of(declared.unit()));
         };
         BiFunction<Node, Part, Part> sums =
                 (list, part) -> value(Amount.exact(working.summed(list)), Typeset.unitOfSum(list, formula, system));
@@ -224,6 +229,15 @@ final class Typeset implements Fold<Typeset.Part> {
             pieces.add(Piece.leaf(Kind.UNIT, unit.text()));
         }
         return both(pieces, number < 0 ? SUM : unit.text().isEmpty() ? ATOM : PRODUCT);
+    }
+
+    /** A figure somebody wrote in this unit keeps the digits he wrote. */
+    private static Part value(Term term, Unit unit) {
+        if (term instanceof Known known && known.unit().text().equals(unit.text())) {
+            String digits = known.quantity().digits().replace('-', '\u2212');
+            return value(known.quantity().number(), digits, unit);
+        }
+        return value(term.amount().orElseThrow(), unit);
     }
 
     private static Part value(Amount amount, Unit unit) {

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
+import kerbfolio.reading.Quoted;
 
 /** Files that lie beside the job file: never outside its folder, however they are spelt or linked. */
 record Attachments(Path folder) {
@@ -20,13 +21,13 @@ record Attachments(Path folder) {
         try {
             Path file = find(name);
             return Files.size(file) > MOST_BYTES
-                    ? Optional.of(
-                            "`" + name + "` is larger than " + MOST_BYTES / 1_000_000 + " MB; attach a smaller copy")
+                    ? Optional.of(Quoted.of(name) + " is larger than " + MOST_BYTES / 1_000_000
+                            + " MB; attach a smaller copy")
                     : Optional.empty();
         } catch (Refused e) {
             return Optional.of(e.getMessage());
         } catch (IOException e) {
-            return Optional.of("`" + name + "` cannot be read; check its permissions");
+            return Optional.of(Quoted.of(name) + " cannot be read; check its permissions");
         }
     }
 
@@ -34,7 +35,7 @@ record Attachments(Path folder) {
     Path find(String name) throws IOException {
         Path written = path(name);
         if (written.isAbsolute() || name.startsWith("/") || name.matches("[A-Za-z]:.*")) {
-            throw new Refused("`" + name + "` is an absolute path; write it from the folder of the job file");
+            throw new Refused(Quoted.of(name) + " is an absolute path; write it from the folder of the job file");
         }
         Path file = folder.resolve(written).normalize();
         if (!file.startsWith(folder)) {
@@ -44,30 +45,31 @@ record Attachments(Path folder) {
         try {
             real = file.toRealPath();
         } catch (NoSuchFileException e) {
-            throw new Refused("there is no file `" + name + "` beside the job file; put it there or correct the name");
+            throw new Refused(
+                    "there is no file " + Quoted.of(name) + " beside the job file; put it there or correct the name");
         }
         if (!real.startsWith(folder)) {
             throw outside(name);
         }
         if (!Files.isRegularFile(real)) {
-            throw new Refused("`" + name + "` is not a file; name one file beside the job file");
+            throw new Refused(Quoted.of(name) + " is not a file; name one file beside the job file");
         }
         return real;
     }
 
     private static Path path(String name) throws Refused {
         if (name.isBlank() || name.contains("\\")) {
-            throw new Refused("`" + name + "` names no file; write its name, with / between folders");
+            throw new Refused(Quoted.of(name) + " names no file; write its name, with / between folders");
         }
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
-            throw new Refused("`" + name + "` cannot be a file's name; rename the file");
+            throw new Refused(Quoted.of(name) + " cannot be a file's name; rename the file");
         }
     }
 
     private static Refused outside(String name) {
-        return new Refused("`" + name + "` lies outside the folder of the job file; copy it into that folder");
+        return new Refused(Quoted.of(name) + " lies outside the folder of the job file; copy it into that folder");
     }
 
     /** A name that is no attachment; the message is fit to be shown. */

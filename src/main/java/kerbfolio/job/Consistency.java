@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.function.Function;
 import kerbfolio.reading.ComplaintBook;
 import kerbfolio.reading.Meaning;
+import kerbfolio.reading.Quoted;
 import org.jspecify.annotations.Nullable;
 
 /** Third pass: what the sections of a job file must be together before anything is computed from them. */
@@ -27,7 +28,7 @@ record Consistency(Attachments attachments) implements Meaning<Job> {
         if (!text.isEmpty() && !text.matches(FOLDER_NAME)) {
             complaints.add(
                     path,
-                    "`" + text + "` names the dossier's folder; write at most 40 of A-Z a-z 0-9 - _ ."
+                    Quoted.of(text) + " names the dossier's folder; write at most 40 of A-Z a-z 0-9 - _ ."
                             + " and begin and end with a letter or digit");
         }
     }

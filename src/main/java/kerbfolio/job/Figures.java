@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import kerbfolio.quantity.Quantity;
 import kerbfolio.quantity.Sense;
 import kerbfolio.reading.ComplaintBook;
+import kerbfolio.reading.Quoted;
 import org.jspecify.annotations.Nullable;
 
 /** Figures no car can have, whatever was measured. */
@@ -66,7 +67,7 @@ final class Figures {
             String upper = symbol.strip().toUpperCase(Locale.ROOT);
             complaints.add(
                     path + ".speed-symbol",
-                    "`" + symbol + "` is no speed symbol"
+                    Quoted.of(symbol) + " is no speed symbol"
                             + (SPEED_SYMBOLS.contains(upper)
                                     ? "; did you mean `" + upper + "`?"
                                     : "; write the letter after the load index, one of "

@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import kerbfolio.quantity.Unit;
 import kerbfolio.reading.ComplaintBook;
 import kerbfolio.reading.Nearest;
+import kerbfolio.reading.Quoted;
 import org.jspecify.annotations.Nullable;
 
 /** Names one part of a job file calls another by: each means one thing, and each thing called exists. */
@@ -38,7 +39,8 @@ final class Ids {
         for (String id : removed) {
             if (parts.contains(id)) {
                 complaints.add(
-                        "removed[" + id + "].id", "`" + id + "` is also the id of a part; give one of them another id");
+                        "removed[" + id + "].id",
+                        Quoted.of(id) + " is also the id of a part; give one of them another id");
             }
         }
         calibrations();
@@ -55,7 +57,7 @@ final class Ids {
             if (!id.isEmpty() && !id.matches(FORM)) {
                 complaints.add(
                         list + "[" + id + "].id",
-                        "`" + id + "` is no id; write at most 60 letters, digits, spaces, - _ or .");
+                        Quoted.of(id) + " is no id; write at most 60 letters, digits, spaces, - _ or .");
             }
         }
         var set = new LinkedHashSet<>(ids);
@@ -132,7 +134,7 @@ final class Ids {
                 && !instrument.fixed().unit().measuresLike(unit)) {
             complaints.add(
                     path,
-                    "`" + id + "` has a fixed error of " + instrument.fixed() + " and cannot have read " + unit
+                    Quoted.of(id) + " has a fixed error of " + instrument.fixed() + " and cannot have read " + unit
                             + "; name another instrument or write its error in " + unit);
         }
     }
@@ -143,7 +145,7 @@ final class Ids {
         }
         complaints.add(
                 path,
-                "no instrument `" + id + "`"
+                "no instrument " + Quoted.of(id)
                         + (instruments.isEmpty()
                                 ? "; list it under instruments"
                                 : Nearest.hint(id, instruments.keySet())));
@@ -156,7 +158,7 @@ final class Ids {
             if (subject != null && !known.contains(subject) && !Sections.NAMES.contains(subject)) {
                 complaints.add(
                         "photos[" + i + "].subject",
-                        "nothing is called `" + subject + "`"
+                        "nothing is called " + Quoted.of(subject)
                                 + Nearest.to(subject, known)
                                         .map(name -> "; did you mean `" + name + "`?")
                                         .orElse(

@@ -76,6 +76,7 @@ public record Dim(int mass, int length, int time, int current, int temperature) 
             case 2 -> "";
             case 4 -> "²";
             case 6 -> "³";
+            case 8 -> "⁴";
             default -> "^" + (halves % 2 == 0 ? String.valueOf(halves / 2) : String.valueOf(halves / 2.0));
         };
     }

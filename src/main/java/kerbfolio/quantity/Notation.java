@@ -21,9 +21,11 @@ public final class Notation {
 
     /** A number rounded to so many decimals, in the direction asked for. */
     public static String fixed(double number, int decimals, RoundingMode mode) {
-        // A binary 0.1 + 0.2 must not be rounded up to 0.4: what lies past the twelfth digit is not a digit of the
-        // result.
-        var digits = new BigDecimal(number).round(new MathContext(12, RoundingMode.HALF_EVEN));
+        // Neither 0.1 + 0.2 may be rounded up to 0.4, nor a difference of 1e-16 to 0.01: what lies past the twelfth
+        // digit,
+        // or far below the last decimal any page shows, is no digit of the result.
+        var digits =
+                new BigDecimal(Math.abs(number) < DUST ? 0 : number).round(new MathContext(12, RoundingMode.HALF_EVEN));
         BigDecimal rounded = digits.setScale(decimals, mode);
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString().replace('-', '\u2212');
     }
@@ -38,7 +40,7 @@ public final class Notation {
 
     /** Decimals that show a number without a known uncertainty to four significant digits. */
     public static int decimalsOf(double number) {
-        if (number == 0 || !Double.isFinite(number)) {
+        if (Math.abs(number) < DUST || !Double.isFinite(number)) {
             return 0;
         }
         int wanted = clamp(SIGNIFICANT - 1 - (int) Math.floor(Math.log10(Math.abs(number))));

@@ -15,26 +15,34 @@ import org.jspecify.annotations.Nullable;
  * @param text the whole text exactly as written
  */
 public record Quantity(Sense sense, String digits, Unit unit, OptionalDouble half, String text) {
-    private static final String NUMBER = "[+\\-\u2212]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+\\-]?[0-9]+)?";
-    private static final Pattern FORM = Pattern.compile("(?:(>=?|<=?|≥|≤)\\s*)?(" + NUMBER + ")\\s*([^±+>=<]*?)\\s*"
-            + "(?:(?:±|\\+/-|\\+-)\\s*(" + NUMBER + ")\\s*([^±+>=<]*))?");
+    private static final String NUMBER = "[+\\-\u2212]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+\\-]?[0-9]{1,3})?";
+    /** No unit begins like a number, except 1/s. */
+    private static final String UNIT = "(?:1/|(?![0-9.,]))[^±+>=<]*?";
+
+    private static final Pattern FORM = Pattern.compile("(?:(>=?|<=?|≥|≤)\\s*)?(" + NUMBER + ")\\s*+(" + UNIT + ")\\s*"
+            + "(?:(?:±|\\+/-|\\+-)\\s*(" + NUMBER + ")\\s*+(" + UNIT + "))?");
 
     /**
-     * Reads a figure.
+     * Reads a figure. The unit may stand once, at the end of all: {@code 592 ± 1 lb}; but a bare figure with a percentage
+     * after ± is a bare figure.
      *
      * @throws IllegalArgumentException with a message fit to be shown; {@link UnknownUnit} for the unit alone
      */
     public static Quantity of(String text) {
-        Matcher form = FORM.matcher(text.strip());
+        Matcher form =
+                FORM.matcher(text.replace('\u00a0', ' ').replace('\u202f', ' ').strip());
         if (text.length() > 100 || !form.matches()) {
             throw new IllegalArgumentException(
-                    "`" + shortened(text) + "` is not a figure with a unit" + commaHint(text));
+                    "`" + shortened(text) + "` is not a figure with a unit" + separatorHint(text));
         }
-        Unit unit = Unit.of(form.group(3));
+        Unit unit = unit(form.group(3), form.group(5));
         double number = number(form.group(2));
         OptionalDouble half = form.group(4) == null
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(half(number, unit, number(form.group(4)), form.group(5)));
+        if (Double.isInfinite(unit.toSi(number)) || Double.isInfinite(half.orElse(0))) {
+            throw new IllegalArgumentException("`" + text.strip() + "` is too large a figure");
+        }
         return new Quantity(sense(form.group(1)), form.group(2), unit, half, text.strip());
     }
 
@@ -61,6 +69,11 @@ public record Quantity(Sense sense, String digits, Unit unit, OptionalDouble hal
         int point = mantissa.indexOf('.');
         int decimals = point < 0 ? 0 : mantissa.length() - point - 1;
         return 0.5 * Math.pow(10, exponent - decimals) * unit.factor();
+    }
+
+    private static Unit unit(String first, @Nullable String last) {
+        Unit unit = Unit.of(first.isEmpty() && last != null ? last : first);
+        return first.isEmpty() && unit.text().equals("%") ? Unit.ONE : unit;
     }
 
     private static double half(double number, Unit unit, double width, String unitText) {
@@ -96,8 +109,8 @@ public record Quantity(Sense sense, String digits, Unit unit, OptionalDouble hal
         return text.length() <= 40 ? text : text.substring(0, 40) + "…";
     }
 
-    private static String commaHint(String text) {
-        return text.matches(".*[0-9],[0-9].*")
+    private static String separatorHint(String text) {
+        return text.matches(".*[0-9][,\\h][0-9].*")
                 ? "; write the decimal sign as a point and thousands without a separator"
                 : "";
     }

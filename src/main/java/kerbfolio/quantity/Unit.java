@@ -13,11 +13,16 @@ public record Unit(String text, Dim dim, double factor, double offset) {
      * @throws UnknownUnit if it is none this program knows
      */
     public static Unit of(String text) {
-        String spelt = text.strip();
+        String spelt = oneSign(text.strip());
         if (spelt.isEmpty() || spelt.equals("1")) {
             return ONE;
         }
         return UnitText.read(UnitTable.preferred(spelt), UnitTable.units());
+    }
+
+    /** The ohm and the micro sign exist twice in Unicode and look alike: Greek letters and signs of their own. */
+    private static String oneSign(String text) {
+        return text.replace('\u2126', '\u03a9').replace('\u03bc', '\u00b5');
     }
 
     /** The coherent SI unit of the same dimension, with an empty text for a bare number. */
@@ -44,8 +49,18 @@ public record Unit(String text, Dim dim, double factor, double offset) {
 
     /** The product of two units without offset; a unit times itself is its square. */
     public Unit times(Unit other) {
-        String product = text.equals(other.text) ? text + "²" : text + "·" + other.text;
-        return new Unit(product, dim.times(other.dim), factor * other.factor, 0);
+        return new Unit(product(other.text), dim.times(other.dim), factor * other.factor, 0);
+    }
+
+    private String product(String other) {
+        if (text.isEmpty() || other.isEmpty()) {
+            return text + other;
+        }
+        if (text.equals(other)) {
+            return (text.chars().allMatch(Character::isLetter) ? text : "(" + text + ")") + "²";
+        }
+        // Whatever follows a solidus would be read as standing below it.
+        return (text.contains("/") ? "(" + text + ")" : text) + "·" + other;
     }
 
     @Override

@@ -23,12 +23,12 @@ final class UnitTable {
             mm   : 0.001 m : millimetre millimetres millimeter millimeters
             cm   : 0.01 m :
             km   : 1000 m :
-            µm   : 1e-6 m : um μm micron microns
+            µm   : 1e-6 m : um micron microns
             in   : 0.0254 m : inch inches
             ft   : 0.3048 m : foot feet
             mi   : 1609.344 m : mile miles
             ms   : 0.001 s :
-            µs   : 1e-6 s : us μs
+            µs   : 1e-6 s : us
             min  : 60 s : minute minutes
             h    : 3600 s : hr hour hours
             d    : 86400 s : day days
@@ -61,23 +61,23 @@ final class UnitTable {
             mV   : 0.001 kg*m2/s3/A :
             kV   : 1000 kg*m2/s3/A :
             mA   : 0.001 A :
-            µA   : 1e-6 A : uA μA
+            µA   : 1e-6 A : uA
             kA   : 1000 A :
             Ah   : 3600 A*s :
             mAh  : 3.6 A*s :
-            Ω    : 1 kg*m2/s3/A2 : ohm ohms Ohm Ω
-            µΩ   : 1e-6 kg*m2/s3/A2 : uohm µohm μΩ
-            mΩ   : 0.001 kg*m2/s3/A2 : mohm mOhm milliohm milliohms mΩ
-            kΩ   : 1000 kg*m2/s3/A2 : kohm kOhm kilohm kilohms kΩ
-            MΩ   : 1e6 kg*m2/s3/A2 : Mohm MOhm megohm megohms MΩ
-            GΩ   : 1e9 kg*m2/s3/A2 : Gohm GOhm GΩ
+            Ω    : 1 kg*m2/s3/A2 : ohm ohms Ohm
+            µΩ   : 1e-6 kg*m2/s3/A2 : uohm µohm
+            mΩ   : 0.001 kg*m2/s3/A2 : mohm mOhm milliohm milliohms
+            kΩ   : 1000 kg*m2/s3/A2 : kohm kOhm kilohm kilohms
+            MΩ   : 1e6 kg*m2/s3/A2 : Mohm MOhm megohm megohms
+            GΩ   : 1e9 kg*m2/s3/A2 : Gohm GOhm
             F    : 1 A2*s4/kg/m2 : farad farads
             mF   : 0.001 A2*s4/kg/m2 :
-            µF   : 1e-6 A2*s4/kg/m2 : uF μF
+            µF   : 1e-6 A2*s4/kg/m2 : uF
             nF   : 1e-9 A2*s4/kg/m2 :
             H    : 1 kg*m2/s2/A2 :
             mH   : 0.001 kg*m2/s2/A2 :
-            µH   : 1e-6 kg*m2/s2/A2 : uH μH
+            µH   : 1e-6 kg*m2/s2/A2 : uH
             Hz   : 1 /s :
             kHz  : 1000 /s :
             rpm  : 0.10471975511965977 /s : r/min

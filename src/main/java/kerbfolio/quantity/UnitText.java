@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  */
 final class UnitText {
     private static final Pattern FACTOR =
-            Pattern.compile("(.*?)(?:\\^(-?[0-9]+(?:\\.5)?)|([²³⁴])|(?<=[A-Za-zΩµ])([234]))?");
+            Pattern.compile("(.*?)(?:\\^(-?[0-9](?:\\.5)?)|([²³⁴])|(?<=[A-Za-zΩµ])([234]))?");
 
     private UnitText() {}
 
@@ -26,6 +26,10 @@ final class UnitText {
         int start = 0;
         for (int end = 0; end <= text.length(); end++) {
             if (end == text.length() || isSign(text, end)) {
+                boolean opens = end == 0 && text.startsWith("/");
+                if (start == end && !opens) {
+                    throw new UnknownUnit(text);
+                }
                 Unit part = factor(text.substring(start, end), known, text);
                 factor = below ? factor / part.factor() : factor * part.factor();
                 dim = below ? dim.over(part.dim()) : dim.times(part.dim());
@@ -36,6 +40,9 @@ final class UnitText {
                 }
                 start = end + 1;
             }
+        }
+        if (factor == 0 || Double.isInfinite(factor)) {
+            throw new UnknownUnit(text);
         }
         return new Unit(printed.toString(), dim, factor, 0);
     }

@@ -9,8 +9,9 @@ public final class UnknownUnit extends IllegalArgumentException {
     }
 
     private static String hint(String text) {
-        return switch (text) {
-            case "C", "F", "c", "f" -> "; a temperature is written in °C, °F or K (or deg C, deg F)";
+        // 2/0 AWG is read as the figure 2 and the rest.
+        return switch (text.startsWith("/0 ") ? text.substring(3) : text) {
+            case "C", "c", "f" -> "; a temperature is written in °C, °F or K (or deg C, deg F)";
             case "KG", "Kg" -> "; write kg";
             case "LB", "LBS", "Lb", "Lbs" -> "; write lb";
             case "KW" -> "; write kW";

@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -38,7 +39,9 @@ final class Binder {
     private @Nullable Object value(Node node, Shape.Key key) {
         Class<?> raw = raw(key.type());
         Object value;
-        if (raw == Unread.class) {
+        if (node.is(Node.Kind.REFUSED)) {
+            value = raw == Unread.class ? new Unread(0) : null;
+        } else if (raw == Unread.class) {
             value = new Unread(node.is(Node.Kind.BLANK) ? 0 : node.size() - 1);
         } else if (raw.isRecord() && !Scalars.reads(raw)) {
             value = record(node, raw);
@@ -59,16 +62,19 @@ final class Binder {
             return null;
         }
         int before = complaints.size();
-        node.keys().forEach((name, child) -> refuseUnknown(shape, name, child));
+        Set<String> meant = refuseUnknown(node, shape);
         Object[] values = shape.keys().entrySet().stream()
-                .map(key -> component(node, key.getKey(), key.getValue()))
+                .map(key -> component(node, key.getKey(), key.getValue(), meant))
                 .toArray();
         return made(node, shape, values, before);
     }
 
-    private @Nullable Object component(Node node, String name, Shape.Key key) {
+    private @Nullable Object component(Node node, String name, Shape.Key key, Set<String> meant) {
         Node child = node.keys().get(name);
         if (child == null || (child.is(Node.Kind.BLANK) && raw(key.type()) != Unread.class)) {
+            if (key.must() && meant.contains(name)) {
+                return standIn(key);
+            }
             if (key.must()) {
                 String example =
                         Scalars.reads(raw(key.type())) ? "; write `" + name + ": …`" : "; write it with its keys";
@@ -96,13 +102,17 @@ final class Binder {
         }
     }
 
-    private void refuseUnknown(Shape shape, String name, Node child) {
-        if (!shape.keys().containsKey(name) && !name.equals("<<")) {
-            complaints.addAtKey(
-                    child,
-                    "unknown key `" + name + "`"
-                            + Nearest.hint(name, shape.keys().keySet()));
-        }
+    /** Complains of the keys a record does not take, and tells which keys they were most likely meant to be. */
+    private Set<String> refuseUnknown(Node node, Shape shape) {
+        Set<String> known = shape.keys().keySet();
+        var meant = new HashSet<String>();
+        node.keys().forEach((name, child) -> {
+            if (!known.contains(name) && !name.equals("<<")) {
+                complaints.addAtKey(child, "unknown key " + Quoted.of(name) + Nearest.hint(name, known));
+                Nearest.to(name, known).ifPresent(meant::add);
+            }
+        });
+        return meant;
     }
 
     private @Nullable Object list(Node node, Shape.Key key) {
@@ -116,7 +126,7 @@ final class Binder {
             if (!entry.id().isEmpty() && !ids.add(entry.id())) {
                 complaints.add(
                         entry.keys().getOrDefault("id", entry),
-                        "`" + entry.id() + "` is the id of two entries; give one another id");
+                        Quoted.of(entry.id()) + " is the id of two entries; give one another id");
             }
             list.add(entry(entry, argument(key, 0)));
         }

@@ -6,6 +6,9 @@ import java.util.List;
 
 /** Collects what is wrong with one file, so that everything is said at once. */
 public final class ComplaintBook {
+    /** More than anybody corrects in one sitting; a hostile file shall not fill a disk with complaints. */
+    private static final int MOST = 200;
+
     private static final Comparator<Complaint> BY_PLACE =
             Comparator.comparingInt(Complaint::line).thenComparingInt(Complaint::column);
 
@@ -38,8 +41,19 @@ public final class ComplaintBook {
     }
 
     void throwIfAny() throws Complaints {
-        if (!list.isEmpty()) {
-            throw new Complaints(list.stream().sorted(BY_PLACE).toList());
+        if (list.isEmpty()) {
+            return;
         }
+        var sorted = new ArrayList<>(list.stream().sorted(BY_PLACE).limit(MOST).toList());
+        if (list.size() > MOST) {
+            Complaint last = sorted.get(MOST - 1);
+            sorted.add(new Complaint(
+                    last.file(),
+                    last.line(),
+                    last.column(),
+                    "",
+                    (list.size() - MOST) + " more complaints follow; correct these and read the file again"));
+        }
+        throw new Complaints(sorted);
     }
 }

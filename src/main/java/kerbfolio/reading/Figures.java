@@ -29,7 +29,7 @@ final class Figures {
         }
         if (quantity.si() < 0 && !in.signed()) {
             throw new IllegalArgumentException(
-                    "`" + quantity + "` is below zero, which this cannot be; write it above");
+                    "`" + quantity + "` is below zero, which this cannot be; write it without the minus sign");
         }
         return quantity;
     }
@@ -38,6 +38,9 @@ final class Figures {
         try {
             return Quantity.of(text);
         } catch (IllegalArgumentException e) {
+            if (in.value().equals("1")) {
+                throw new IllegalArgumentException(Quoted.of(text) + " is no number; " + example(in), e);
+            }
             throw new IllegalArgumentException(e.getMessage() + "; " + example(in), e);
         }
     }
@@ -47,14 +50,13 @@ final class Figures {
         Unit written = quantity.unit();
         if (asked.text().isEmpty()) {
             if (!written.text().isEmpty()) {
-                throw new IllegalArgumentException(
-                        "`" + quantity + "` has a unit where none belongs; write the bare number");
+                throw new IllegalArgumentException("`" + quantity + "` has a unit where none belongs; " + example(in));
             }
         } else if (written.text().isEmpty()) {
             throw new IllegalArgumentException("`" + quantity + "` has no unit; " + example(in));
         } else if (!sameKind(asked, written)) {
             throw new IllegalArgumentException(
-                    "`" + quantity + "` is in " + written + ", which does not measure this; " + example(in));
+                    "`" + quantity + "` is in " + written + ", which is another kind of unit; " + example(in));
         }
     }
 
@@ -70,7 +72,7 @@ final class Figures {
 
     private static String example(In in) {
         if (in.value().equals("1")) {
-            return "write a bare number";
+            return "write a bare number, such as 4 or 0.95";
         }
         if (in.value().equals("*")) {
             return "write a number and its unit";

@@ -11,11 +11,13 @@ final class Node {
     enum Kind {
         TEXT,
         BLANK,
+        /** Written, and complained of already. */
+        REFUSED,
         KEYS,
         LIST
     }
 
-    final Kind kind;
+    private Kind kind;
     final @Nullable Node parent;
 
     /** The key it stands under; empty for the root and for entries of a list. */
@@ -46,6 +48,11 @@ final class Node {
         this.text = text;
     }
 
+    /** Nothing more is to be said about it. */
+    void refuse() {
+        kind = Kind.REFUSED;
+    }
+
     void endsAt(int place) {
         end = place;
     }
@@ -73,7 +80,7 @@ final class Node {
 
     /** Where a reader's eye should go: to the value if it is written, and else to its key. */
     int pointer() {
-        return kind == Kind.TEXT ? start : keyStart;
+        return kind == Kind.TEXT || kind == Kind.REFUSED ? start : keyStart;
     }
 
     /** Texts, keys and lists below and including this one. */

@@ -81,7 +81,7 @@ final class Scalars {
         List<String> choices = choices(type);
         int found = choices.indexOf(text.toLowerCase(Locale.ROOT));
         if (found < 0) {
-            throw new IllegalArgumentException("`" + text + "` is none of its words, " + String.join(", ", choices)
+            throw new IllegalArgumentException(Quoted.of(text) + " is none of its words, " + String.join(", ", choices)
                     + Nearest.to(text, choices)
                             .map(name -> "; did you mean `" + name + "`?")
                             .orElse("; write one of them"));
@@ -94,7 +94,7 @@ final class Scalars {
             return LocalDate.parse(text);
         } catch (DateTimeParseException e) {
             throw new IllegalArgumentException(
-                    "`" + text + "` is not a day of the calendar; write year-month-day, such as 2026-03-31", e);
+                    Quoted.of(text) + " is not a day of the calendar; write year-month-day, such as 2026-03-31", e);
         }
     }
 
@@ -102,7 +102,8 @@ final class Scalars {
         return switch (text) {
             case "yes", "true" -> true;
             case "no", "false" -> false;
-            default -> throw new IllegalArgumentException("`" + text + "` is neither yes nor no; write one of them");
+            default ->
+                throw new IllegalArgumentException(Quoted.of(text) + " is neither yes nor no; write one of them");
         };
     }
 }

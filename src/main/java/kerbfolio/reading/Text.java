@@ -64,7 +64,7 @@ final class Text {
 
     Complaint complaint(int at, String words, String reason) {
         Place place = place(at, at);
-        return new Complaint(name, place.line(), place.column(), words, reason);
+        return new Complaint(name, place.line(), place.column(), Quoted.line(words), Quoted.line(reason));
     }
 
     Place place(int start, int end) {

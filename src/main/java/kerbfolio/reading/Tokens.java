@@ -35,13 +35,14 @@ final class Tokens {
     private final Text text;
     private final JsonParser parser;
     private final Offsets offsets;
-    private final List<Complaint> complaints = new ArrayList<>();
+    private final List<Complaint> complaints;
     private int count;
 
-    private Tokens(Text text, JsonParser parser, Offsets offsets) {
+    private Tokens(Text text, JsonParser parser, Offsets offsets, List<Complaint> complaints) {
         this.text = text;
         this.parser = parser;
         this.offsets = offsets;
+        this.complaints = complaints;
     }
 
     /** A tree, and what is wrong with it so far. */
@@ -52,10 +53,12 @@ final class Tokens {
         JsonFactory factory = json
                 ? JsonFactory.builder().streamReadConstraints(BEYOND).build()
                 : YAMLFactory.builder().streamReadConstraints(BEYOND).build();
+        var complaints = new ArrayList<Complaint>();
         try (JsonParser parser = factory.createParser(text.text())) {
-            return new Tokens(text, parser, Offsets.of(text.text(), !json)).document();
+            return new Tokens(text, parser, Offsets.of(text.text(), !json), complaints).document();
         } catch (JsonProcessingException e) {
-            throw Grammar.refusal(text, e, json);
+            complaints.add(Grammar.complaint(text, e, json));
+            throw new Complaints(complaints);
         } catch (IOException e) {
             throw new UncheckedIOException("a text in memory could not be read", e);
         }
@@ -91,9 +94,11 @@ final class Tokens {
                 node.entries().add(node(node, "", 0, depth + 1));
             }
         } else {
-            refuseOdd(node.text(), start, node);
+            if (refuseOdd(node.text(), start, node)) {
+                node.refuse();
+            }
         }
-        node.endsAt(offsets.chars(parser.currentLocation().getCharOffset()));
+        node.endsAt(end());
         return node;
     }
 
@@ -108,7 +113,7 @@ final class Tokens {
             parser.nextToken();
             Node child = node(node, key, keyStart, depth + 1);
             if (node.keys().putIfAbsent(key, child) != null) {
-                complain(keyStart, child, "`" + key + "` stands here twice; keep one of the two");
+                complain(keyStart, child, Quoted.of(key) + " stands here twice; keep one of the two");
             }
         }
     }
@@ -120,6 +125,7 @@ final class Tokens {
                     node.start,
                     node,
                     "`*" + node.text() + "` refers to another place of the file; write the value out");
+            node.refuse();
         } else if (parser.getObjectId() != null) {
             complain(node.start, node, "`&" + parser.getObjectId() + "` names a place to refer to; leave the name out");
         } else if (parser.getTypeId() != null) {
@@ -128,7 +134,7 @@ final class Tokens {
         }
     }
 
-    private void refuseOdd(String written, int start, Node node) throws Complaints {
+    private boolean refuseOdd(String written, int start, Node node) throws Complaints {
         if (written.length() > MOST_CHARACTERS) {
             throw stop(
                     start, "a text of more than " + MOST_CHARACTERS + " characters; put it into a document of its own");
@@ -141,6 +147,7 @@ final class Tokens {
                     "the text holds character " + Text.codePoint(written, odd)
                             + ", which cannot be printed; leave it out");
         }
+        return odd >= 0;
     }
 
     private Node.Kind kind(JsonToken token) throws IOException {
@@ -148,6 +155,8 @@ final class Tokens {
             case START_OBJECT -> Node.Kind.KEYS;
             case START_ARRAY -> Node.Kind.LIST;
             case VALUE_NULL -> blank(parser.getText()) ? Node.Kind.BLANK : Node.Kind.TEXT;
+            // A key with nothing after it is an empty text without quotes; "" has quotes and is a text.
+            case VALUE_STRING -> parser.getText().isEmpty() && end() == start() ? Node.Kind.BLANK : Node.Kind.TEXT;
             default -> Node.Kind.TEXT;
         };
     }
@@ -159,6 +168,10 @@ final class Tokens {
 
     private int start() {
         return offsets.chars(parser.currentTokenLocation().getCharOffset());
+    }
+
+    private int end() {
+        return offsets.chars(parser.currentLocation().getCharOffset());
     }
 
     private void complain(int at, Node node, String what) {

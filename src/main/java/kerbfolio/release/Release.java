@@ -107,7 +107,7 @@ public final class Release {
                     .filter(examination -> answers(examination, required))
                     .toList();
             if (found.stream().allMatch(examination -> examination.rows().isEmpty())) {
-                unknown.add(trade(required));
+                unknown.add(Trade.words(required));
             }
             for (Examination examination : found) {
                 for (Examination.Row row : examination.rows()) {
@@ -217,14 +217,5 @@ public final class Release {
             throw new IllegalStateException(gate + " is needed before it is reported");
         }
         return report;
-    }
-
-    private static String trade(String required) {
-        for (Trade trade : Trade.values()) {
-            if (trade.key().equals(required)) {
-                return trade.toString();
-            }
-        }
-        return required;
     }
 }

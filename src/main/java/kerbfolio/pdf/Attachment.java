@@ -1,0 +1,39 @@
+package kerbfolio.pdf;
+
+/**
+ * A file that travels inside the PDF.
+ *
+ * @param name file name, without folder
+ * @param mediaType for example {@code application/yaml}
+ * @param relation what it is to the document
+ * @param description one line for the reader's list of attachments
+ * @param content the file itself; must not be changed afterwards
+ */
+@SuppressWarnings("ArrayRecordComponent") // compared by nobody, and large: not copied
+public record Attachment(String name, String mediaType, Relation relation, String description, byte[] content) {
+    /** What an attached file is to the document (ISO 19005-3:2012, annex E; key AFRelationship). */
+    public enum Relation {
+        /** The document was made from it. */
+        SOURCE("Source"),
+        /** It holds the figures of a table or drawing. */
+        DATA("Data"),
+        /** It says the same in another form. */
+        ALTERNATIVE("Alternative"),
+        /** It adds to the document. */
+        SUPPLEMENT("Supplement"),
+        /** Something else. */
+        UNSPECIFIED("Unspecified");
+
+        private final String word;
+
+        Relation(String word) {
+            this.word = word;
+        }
+
+        /** The word the PDF uses. */
+        @Override
+        public String toString() {
+            return word;
+        }
+    }
+}

@@ -1,0 +1,97 @@
+package kerbfolio.pdf;
+
+import com.lowagie.text.DocumentException;
+import com.lowagie.text.pdf.PdfWriter;
+import java.io.ByteArrayOutputStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import kerbfolio.figure.Figure;
+import org.w3c.dom.Document;
+import org.xhtmlrenderer.pdf.ITextRenderer;
+import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
+
+/**
+ * Sets a filled page as PDF: reads it, chooses a face for every character, lays it out, paints it with its figures, and
+ * closes it as an archival file. Same page, same facts, same bytes. One thread at a time.
+ */
+public final class Renderer {
+    private static final String NOWHERE = "about:blank";
+
+    static {
+        System.setProperty("java.awt.headless", "true");
+    }
+
+    private final Fonts fonts;
+    private final String program;
+
+    /**
+     * A renderer for any number of documents.
+     *
+     * @param fonts the bundled faces
+     * @param version version of the program, as it stands in the document's properties
+     */
+    public Renderer(Fonts fonts, String version) {
+        this.fonts = fonts;
+        program = "Kerbfolio " + version;
+    }
+
+    /**
+     * Sets one document.
+     *
+     * @param xhtml the filled page, style sheet inside
+     * @param facts what the document says about itself
+     * @param figures the drawings the page may ask for, by their id
+     * @throws TemplateComplaint if the page is faulty or asks for anything outside itself
+     */
+    public Pdf render(String xhtml, DocumentFacts facts, Map<String, Figure> figures) {
+        StyleFaults.listen();
+        Document page = Markup.read(xhtml);
+        Lettering lettering = new Lettering(fonts);
+        new SymbolRuns(lettering).mark(page);
+
+        PageInk ink = new PageInk(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+        ClosedDoor door = new ClosedDoor(ink, ITextRenderer.DEFAULT_DOTS_PER_PIXEL);
+        ITextRenderer engine = new ITextRenderer(
+                ITextRenderer.DEFAULT_DOTS_PER_POINT,
+                ITextRenderer.DEFAULT_DOTS_PER_PIXEL,
+                ink,
+                door,
+                new PageFonts(fonts),
+                new FigureElements(figures, fonts, lettering),
+                new PageText(fonts));
+        layOut(engine, page, door);
+        byte[] content = paint(engine, facts);
+        door.complain();
+
+        List<String> complaints = new ArrayList<>(lettering.complaints());
+        complaints.addAll(ink.complaints());
+        complaints.addAll(StyleFaults.heard());
+        return new Pdf(content, complaints);
+    }
+
+    private static void layOut(ITextRenderer engine, Document page, ClosedDoor door) {
+        try {
+            engine.setDocument(page, NOWHERE, new XhtmlNamespaceHandler());
+            engine.layout();
+        } catch (TemplateComplaint e) {
+            throw e;
+        } catch (RuntimeException e) {
+            door.complain();
+            throw TemplateComplaint.onPage("the page cannot be laid out: " + e.getMessage(), e);
+        }
+        door.complain();
+    }
+
+    private byte[] paint(ITextRenderer engine, DocumentFacts facts) {
+        ByteArrayOutputStream file = new ByteArrayOutputStream();
+        engine.setPDFVersion(PdfWriter.VERSION_1_7);
+        engine.setListener(new Archive(facts, program));
+        try {
+            engine.createPDF(file);
+        } catch (DocumentException e) {
+            throw new IllegalStateException("the PDF cannot be written", e);
+        }
+        return file.toByteArray();
+    }
+}

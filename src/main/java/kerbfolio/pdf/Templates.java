@@ -1,0 +1,112 @@
+package kerbfolio.pdf;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.cache.FileTemplateLoader;
+import freemarker.cache.MultiTemplateLoader;
+import freemarker.cache.TemplateLoader;
+import freemarker.core.Environment;
+import freemarker.core.InvalidReferenceException;
+import freemarker.core.ParseException;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateNotFoundException;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The report templates: the program's own, and before them those of a folder the shop names. Whatever the data holds
+ * comes out as text; no word of it is ever run, and a template reaches no file outside its folder.
+ */
+public final class Templates {
+    private static final String FOLDER = "report-templates";
+    private static final Pattern FIRST_SENTENCE = Pattern.compile("^(.*?)(?=\\R----|\\R==>|\\z)", Pattern.DOTALL);
+
+    private final LockedTemplates configuration;
+
+    private Templates(TemplateLoader... loaders) {
+        configuration = new LockedTemplates(new MultiTemplateLoader(loaders));
+    }
+
+    /** The templates that travel inside the program. */
+    public static Templates bundled() {
+        return new Templates(inside());
+    }
+
+    /**
+     * The templates of a folder, and the program's own for whatever is not in it.
+     *
+     * @throws TemplateComplaint if there is no such folder
+     */
+    public static Templates from(Path folder) {
+        if (!Files.isDirectory(folder)) {
+            throw TemplateComplaint.in(folder.toString(), "there is no such folder of templates", null);
+        }
+        try {
+            return new Templates(new FileTemplateLoader(folder.toFile()), inside());
+        } catch (IOException e) {
+            throw TemplateComplaint.in(folder.toString(), "the folder of templates cannot be read", e);
+        }
+    }
+
+    private static TemplateLoader inside() {
+        return new ClassTemplateLoader(Templates.class.getClassLoader(), FOLDER);
+    }
+
+    /**
+     * Fills one template.
+     *
+     * @param name file name below the folder of templates
+     * @param model what the template may speak of: records of this program, lists, maps, text, numbers, truth values
+     * @throws TemplateComplaint if the template is missing, faulty, or speaks of something that is not there
+     */
+    public String fill(String name, Map<String, Object> model) {
+        StringWriter page = new StringWriter();
+        try {
+            Environment filling = configuration.getTemplate(name).createProcessingEnvironment(model, page);
+            filling.process();
+        } catch (TemplateNotFoundException e) {
+            throw TemplateComplaint.in(name, "there is no template of this name", e);
+        } catch (ParseException e) {
+            throw TemplateComplaint.at(
+                    e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage(), e);
+        } catch (TemplateException e) {
+            throw complaint(name, e);
+        } catch (IOException e) {
+            throw TemplateComplaint.in(name, "the template cannot be read: " + e.getMessage(), e);
+        } catch (SecurityException e) {
+            throw TemplateComplaint.in(name, "the template lies outside its folder", e);
+        } catch (StackOverflowError e) {
+            throw TemplateComplaint.in(name, "a template or macro calls itself without end", e);
+        }
+        return Characters.legal(page.toString());
+    }
+
+    private static TemplateComplaint complaint(String name, TemplateException e) {
+        if (e.getCause() instanceof TemplateComplaint inner) {
+            return inner;
+        }
+        if (e.getCause() instanceof ParseException inner) {
+            return TemplateComplaint.at(
+                    inner.getTemplateName(),
+                    inner.getLineNumber(),
+                    inner.getColumnNumber(),
+                    inner.getEditorMessage(),
+                    e);
+        }
+        String what = e instanceof InvalidReferenceException
+                ? "there is nothing called `" + e.getBlamedExpressionString() + "` here"
+                : firstSentence(e.getMessageWithoutStackTop());
+        return e.getLineNumber() == null
+                ? TemplateComplaint.in(name, what, e)
+                : TemplateComplaint.at(e.getTemplateSourceName(), e.getLineNumber(), e.getColumnNumber(), what, e);
+    }
+
+    private static String firstSentence(String message) {
+        Matcher sentence = FIRST_SENTENCE.matcher(message);
+        return sentence.find() ? sentence.group(1).replaceAll("\\s+", " ").strip() : message;
+    }
+}

@@ -1,0 +1,93 @@
+package kerbfolio.workbook;
+
+import java.util.List;
+import kerbfolio.check.Trade;
+import kerbfolio.quantity.Unit;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+
+/**
+ * The sheet of a trade: one block per examination, each after the lists and workings it leans on. What was found stands
+ * in the same columns in every block, what it was found from to the right of it.
+ */
+final class TradeSheet {
+    static final int SUBJECT = 0;
+    static final int RESULT = 1;
+    static final int UNIT = 2;
+    static final int REACH = 3;
+    static final int BOUND = 4;
+    static final int LIMIT = 5;
+    static final int MARGIN = 6;
+    static final int VERDICT = 7;
+    static final int AT_ISSUE = 8;
+    static final int INPUTS = 9;
+
+    private static final int FIRST_BLOCK = 3;
+    private static final int HEAD = 1;
+    private static final int[] WIDTHS = {32, 11, 9, 10, 9, 10, 10, 17, 17};
+    private static final int INPUT_WIDTH = 11;
+
+    private final Trade trade;
+    private final List<Block> blocks;
+
+    TradeSheet(Trade trade, List<Block> blocks) {
+        this.trade = trade;
+        this.blocks = List.copyOf(blocks);
+    }
+
+    String name() {
+        String words = trade.toString();
+        return Character.toUpperCase(words.charAt(0)) + words.substring(1);
+    }
+
+    /** Enters where every figure of this sheet will stand. */
+    void settle(AddressBook addresses) {
+        int top = FIRST_BLOCK;
+        for (Block block : blocks) {
+            block.settle(addresses, name(), top);
+            top += block.height();
+        }
+    }
+
+    void write(AddressBook addresses, Binding binding) {
+        int inputs = blocks.stream().mapToInt(Block::inputs).max().orElse(0);
+        int[] widths = new int[INPUTS + inputs];
+        for (int i = 0; i < widths.length; i++) {
+            widths[i] = i < INPUTS ? WIDTHS[i] : INPUT_WIDTH;
+        }
+        Pen pen = binding.sheet(name(), HEAD, widths);
+        pen.text(0, 0, name() + ": figure, value, limit and margin are live", Look.TITLE);
+        pen.texts(HEAD, SUBJECT, Look.HEAD, "subject");
+        pen.texts(HEAD, RESULT, Look.FIGURE_HEAD, "figure");
+        pen.texts(HEAD, UNIT, Look.HEAD, "unit");
+        pen.texts(HEAD, REACH, Look.FIGURE_HEAD, "U (k = 2), at issue, not live");
+        pen.texts(HEAD, BOUND, Look.HEAD, "bound");
+        pen.texts(HEAD, LIMIT, Look.FIGURE_HEAD, "limit");
+        pen.texts(HEAD, MARGIN, Look.FIGURE_HEAD, "margin to the limit");
+        pen.texts(HEAD, VERDICT, Look.HEAD, "verdict, live", "verdict at issue");
+        for (int i = 0; i < inputs; i++) {
+            pen.text(HEAD, INPUTS + i, i == 0 ? "found from" : "", Look.HEAD);
+        }
+        int top = FIRST_BLOCK;
+        for (Block block : blocks) {
+            block.write(addresses, pen, top);
+            top += block.height();
+        }
+        mark(pen.sheet(), top);
+    }
+
+    /** A symbol with its unit, as a column head. */
+    static String symbol(String symbol, Unit unit) {
+        return unit.text().isEmpty() ? symbol : symbol + " [" + unit.text() + "]";
+    }
+
+    /** A verdict that an edited figure has changed is set off from the one at issue. */
+    private static void mark(XSSFSheet sheet, int bottom) {
+        var conditions = sheet.getSheetConditionalFormatting();
+        int first = FIRST_BLOCK + 1;
+        var changed = conditions.createConditionalFormattingRule("$H" + first + "<>$I" + first);
+        changed.createFontFormatting().setFontStyle(true, true);
+        CellRangeAddress[] verdicts = {new CellRangeAddress(FIRST_BLOCK, Math.max(FIRST_BLOCK, bottom), VERDICT, VERDICT)};
+        conditions.addConditionalFormatting(verdicts, changed);
+    }
+}
