@@ -38,7 +38,7 @@ public record Limit(
         double limit = value.si();
         double reach = amount.expanded();
         double inside = bound.isCeiling() ? limit - amount.si() : amount.si() - limit;
-        double dust = DUST * Math.max(Math.abs(limit), Math.abs(amount.si()));
+        double dust = DUST * Math.max(Math.abs(limit), size(term));
         boolean flips = term instanceof Working working && working.flips();
         if (flips) {
             return Verdict.UNDECIDED;
@@ -54,6 +54,19 @@ public record Limit(
         return Stream.concat(term.reservations().stream(), reservations().stream())
                 .distinct()
                 .toList();
+    }
+
+    /** The largest figure of its kind a term is made of: a small difference of two large ones carries their dust. */
+    private static double size(Term term) {
+        double size = term.amount().map(amount -> Math.abs(amount.si())).orElse(0.0);
+        if (term instanceof Working working) {
+            for (List<Term> inputs : working.inputs().values()) {
+                for (Term input : inputs) {
+                    size = input.unit().measuresLike(term.unit()) ? Math.max(size, size(input)) : size;
+                }
+            }
+        }
+        return size;
     }
 
     private boolean isWeak(Term term) {

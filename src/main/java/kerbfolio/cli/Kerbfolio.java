@@ -17,7 +17,7 @@ import picocli.CommandLine.IVersionProvider;
         name = "kerbfolio",
         description =
                 "Reads a finished conversion job, reruns every engineering check and writes the handover dossier.",
-        subcommands = {CheckJob.class, New.class, Explain.class},
+        subcommands = {Issue.class, CheckJob.class, New.class, Explain.class},
         mixinStandardHelpOptions = true,
         versionProvider = Kerbfolio.Version.class,
         synopsisSubcommandLabel = "COMMAND",

@@ -1,6 +1,7 @@
 package kerbfolio.dossier;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
@@ -59,8 +60,18 @@ public record Inspection(
     /** What scales and ledger say changed. */
     public record LedgerSum(String what, Shown scales, Shown ledger) {}
 
-    /** A requirement, its figure and where it stands. */
-    public record Requirement(String gate, String question, String subject, Verdict verdict, String limit, String id) {}
+    /** A question a gate asks, with the answer for each subject. */
+    public record Requirement(String gate, String question, String check, List<String> limits, List<Answer> answers) {
+        private int rank() {
+            return answers.stream()
+                    .mapToInt(answer -> Inspection.rank(answer.verdict()))
+                    .min()
+                    .orElse(0);
+        }
+    }
+
+    /** Where one subject of a question stands. */
+    public record Answer(String subject, Verdict verdict) {}
 
     /** A paper. */
     public record DocumentLine(String kind, String number, String date, String file, String note) {}
@@ -204,18 +215,12 @@ public record Inspection(
     }
 
     private static List<Requirement> preparation(List<Examination> examinations, Limits limits) {
-        var requirements = new ArrayList<Requirement>();
-        for (Gate gate : Gate.values()) {
-            for (String required : limits.evidence(gate)) {
-                for (Examination examination : answering(examinations, required)) {
-                    for (Examination.Row row : examination.rows()) {
-                        requirements.add(requirement(gate, examination, row));
-                    }
-                }
-            }
-        }
-        requirements.sort(Comparator.comparing((Requirement r) -> rank(r.verdict())));
-        return List.copyOf(requirements);
+        return Arrays.stream(Gate.values())
+                .flatMap(gate -> limits.evidence(gate).stream()
+                        .flatMap(required -> answering(examinations, required).stream())
+                        .map(examination -> requirement(gate, examination)))
+                .sorted(Comparator.comparingInt(Requirement::rank))
+                .toList();
     }
 
     private static List<Examination> answering(List<Examination> examinations, String required) {
@@ -239,14 +244,19 @@ public record Inspection(
         return List.copyOf(lines);
     }
 
-    private static Requirement requirement(Gate gate, Examination examination, Examination.Row row) {
+    private static Requirement requirement(Gate gate, Examination examination) {
         return new Requirement(
                 gate.toString(),
                 examination.check().question(),
-                row.finding().subject(),
-                row.verdict(),
-                row.finding().limit().map(limit -> limit.citation().toString()).orElse(""),
-                row.id());
+                examination.check().id(),
+                examination.rows().stream()
+                        .flatMap(row -> row.finding().limit().stream())
+                        .map(limit -> limit.citation().toString())
+                        .distinct()
+                        .toList(),
+                examination.rows().stream()
+                        .map(row -> new Answer(row.finding().subject(), row.verdict()))
+                        .toList());
     }
 
     /** What is not met first, then what is missing, then what is done. */

@@ -83,6 +83,17 @@ public final class Formula {
     }
 
     /**
+     * The conditions of use as spreadsheet expressions, each 1 where it holds and 0 where not.
+     *
+     * @param address as for {@link #cell}
+     */
+    public List<String> cellNeeds(UnaryOperator<String> address) {
+        return needs.values().stream()
+                .map(need -> CellForm.of(this, need, address))
+                .toList();
+    }
+
+    /**
      * Walks the formula's units.
      *
      * @throws FormulaFault if an operator does not fit or the result is not what was declared

@@ -1,9 +1,9 @@
 package kerbfolio.job;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Optional;
 import kerbfolio.reading.Quoted;
@@ -20,6 +20,9 @@ record Attachments(Path folder) {
     Optional<String> objection(String name) {
         try {
             Path file = find(name);
+            if (!Files.isReadable(file)) {
+                return Optional.of(Quoted.of(name) + " cannot be read; check its permissions");
+            }
             return Files.size(file) > MOST_BYTES
                     ? Optional.of(Quoted.of(name) + " is larger than " + MOST_BYTES / 1_000_000
                             + " MB; attach a smaller copy")
@@ -27,7 +30,7 @@ record Attachments(Path folder) {
         } catch (Refused e) {
             return Optional.of(e.getMessage());
         } catch (IOException e) {
-            return Optional.of(Quoted.of(name) + " cannot be read; check its permissions");
+            return Optional.of(Quoted.of(name) + " cannot be read: " + e.getMessage() + "; copy it anew");
         }
     }
 
@@ -44,7 +47,9 @@ record Attachments(Path folder) {
         Path real;
         try {
             real = file.toRealPath();
-        } catch (NoSuchFileException e) {
+        } catch (AccessDeniedException e) {
+            throw new Refused(Quoted.of(name) + " cannot be read; check its permissions");
+        } catch (IOException e) {
             throw new Refused(
                     "there is no file " + Quoted.of(name) + " beside the job file; put it there or correct the name");
         }

@@ -26,7 +26,9 @@ final class Ids {
     Ids(Job job, ComplaintBook complaints) {
         this.job = job;
         this.complaints = complaints;
-        job.instruments().forEach(instrument -> instruments.put(instrument.id(), instrument));
+        job.instruments().stream()
+                .filter(instrument -> !instrument.id().isEmpty())
+                .forEach(instrument -> instruments.put(instrument.id(), instrument));
     }
 
     void examine() {

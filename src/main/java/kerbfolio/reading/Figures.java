@@ -1,6 +1,7 @@
 package kerbfolio.reading;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import kerbfolio.quantity.Dim;
 import kerbfolio.quantity.Quantity;
@@ -14,6 +15,9 @@ final class Figures {
                             + " | N·m lbf·ft | bar kPa psi | °C °F K | km/h mph | N/mm lbf/in | L gal qt | mm² in²"
                             + " | F µF | Ah | Hz | m/s²")
                     .split("[ |]+"));
+
+    /** A decimal comma, or thousands set apart. */
+    private static final Pattern SEPARATED = Pattern.compile("[0-9][,' \u00A0\u202F][0-9]");
 
     private Figures() {}
 
@@ -40,6 +44,12 @@ final class Figures {
         } catch (IllegalArgumentException e) {
             if (in.value().equals("1")) {
                 throw new IllegalArgumentException(Quoted.of(text) + " is no number; " + example(in), e);
+            }
+            if (SEPARATED.matcher(text).find()) {
+                throw new IllegalArgumentException(
+                        Quoted.of(text) + " is not a figure: its decimal sign is a point, its thousands stand without"
+                                + " a separator; " + example(in),
+                        e);
             }
             throw new IllegalArgumentException(e.getMessage() + "; " + example(in), e);
         }

@@ -121,9 +121,9 @@ final class Node {
         return parent.parent == null ? step : parent.words() + " > " + step;
     }
 
-    /** The id an entry of a list carries; empty if it carries none. */
+    /** The id an entry of a list carries; empty if it carries none, or one too long to be a name. */
     String id() {
         Node id = keys.get("id");
-        return id != null && id.kind == Kind.TEXT ? id.text : "";
+        return id != null && id.kind == Kind.TEXT && id.text.length() <= Tokens.MOST_OF_A_KEY ? id.text : "";
     }
 }

@@ -23,6 +23,7 @@ final class Tokens {
     static final int MOST_BYTES = 3_000_000;
     static final int MOST_ENTRIES = 20_000;
     static final int MOST_CHARACTERS = 20_000;
+    static final int MOST_OF_A_KEY = 100;
     static final int MOST_LEVELS = 32;
 
     /** The library's own limits lie beyond ours, so that ours are the ones complained of. */
@@ -86,7 +87,7 @@ final class Tokens {
         int from = parent == null || parent.is(Node.Kind.LIST) ? start : keyStart;
         JsonToken token = parser.currentToken();
         Node node = new Node(kind(token), parent, key, from, start, token.isScalarValue() ? parser.getText() : "");
-        refuseShorthand(node);
+        refuseShorthand(node, start);
         if (token == JsonToken.START_OBJECT) {
             keys(node, depth);
         } else if (token == JsonToken.START_ARRAY) {
@@ -109,6 +110,10 @@ final class Tokens {
             if (key.equals("<<")) {
                 complain(keyStart, node, "`<<` merges another section in; write its keys out");
             }
+            if (key.length() > MOST_OF_A_KEY) {
+                throw stop(keyStart, "a key of more than " + MOST_OF_A_KEY + " characters; no key is that long");
+            }
+            refuseShorthand(node, keyStart);
             refuseOdd(key, keyStart, node);
             parser.nextToken();
             Node child = node(node, key, keyStart, depth + 1);
@@ -118,20 +123,29 @@ final class Tokens {
         }
     }
 
-    /** Aliases arrive as if they were texts, tags not at all: both would be silently wrong. */
-    private void refuseShorthand(Node node) throws IOException {
-        if (parser instanceof YAMLParser yaml && yaml.isCurrentAlias()) {
-            complain(
-                    node.start,
-                    node,
-                    "`*" + node.text() + "` refers to another place of the file; write the value out");
-            node.refuse();
-        } else if (parser.getObjectId() != null) {
-            complain(node.start, node, "`&" + parser.getObjectId() + "` names a place to refer to; leave the name out");
-        } else if (parser.getTypeId() != null) {
-            complain(
-                    node.start, node, "`!` begins a type; write the value without it, in quotes if it begins with `!`");
+    /** Aliases arrive as if they were texts, tags and the anchors of texts not at all: all would be silently wrong. */
+    private void refuseShorthand(Node node, int start) {
+        if (!(parser instanceof YAMLParser yaml) || start >= text.text().length()) {
+            return;
         }
+        char sign = text.text().charAt(start);
+        if (yaml.isCurrentAlias()) {
+            complain(start, node, word(start) + " refers to another place of the file; write the value out");
+            node.refuse();
+        } else if (sign == '&') {
+            complain(start, node, word(start) + " names a place to refer to; leave the name out");
+        } else if (sign == '!') {
+            complain(
+                    start,
+                    node,
+                    word(start) + " gives a type; leave it out, or put a text that begins with `!` into quotes");
+        }
+    }
+
+    private String word(int start) {
+        String ahead =
+                text.text().substring(start, Math.min(start + 60, text.text().length()));
+        return Quoted.of(ahead.split("[\\s,:\\[\\]{}]", 2)[0]);
     }
 
     private boolean refuseOdd(String written, int start, Node node) throws Complaints {

@@ -48,7 +48,8 @@ final class AddressBook {
     String rows(List<Term> terms, String writing) {
         Range range = list(terms);
         int first = range.first().row() + 1;
-        String sheet = range.first().sheet().equals(writing) ? "" : range.first().sheet() + ", ";
+        String sheet =
+                range.first().sheet().equals(writing) ? "" : range.first().sheet() + ", ";
         return sheet + "rows " + first + "\u2013" + (first + range.rows() - 1);
     }
 

@@ -86,11 +86,8 @@ final class Arrangement {
                 String.join("; ", sources(formula)),
                 Optional.of(formula),
                 lines)));
-        rows.forEach((formula, lines) -> sheet.add(new FormulaBlock(
-                examination.check().question(),
-                note(examination, formula),
-                formula,
-                lines)));
+        rows.forEach((formula, lines) -> sheet.add(
+                new FormulaBlock(examination.check().question(), note(examination, formula), formula, lines)));
     }
 
     private static String note(Examination examination, Optional<Formula> formula) {
@@ -107,8 +104,7 @@ final class Arrangement {
     /** Places what a working leans on before it, down to the leaves. */
     private void lean(Working working, Map<Formula, List<FormulaBlock.Line>> supports, List<Block> sheet) {
         for (Declared declared : working.formula().symbols()) {
-            List<Term> terms =
-                    working.inputs().getOrDefault(declared.symbol(), List.of());
+            List<Term> terms = working.inputs().getOrDefault(declared.symbol(), List.of());
             for (Term term : terms) {
                 Term bare = Figures.bare(term);
                 if (!(bare instanceof Working input)) {
@@ -135,7 +131,9 @@ final class Arrangement {
                     return block;
                 })
                 .add(numbers, declared, terms);
-        if (terms.size() == 1 && terms.get(0) instanceof Absent absent && !absent.path().contains("[")) {
+        if (terms.size() == 1
+                && terms.get(0) instanceof Absent absent
+                && !absent.path().contains("[")) {
             sections.add(figures.of(absent));
         }
     }

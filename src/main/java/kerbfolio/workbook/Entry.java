@@ -10,8 +10,7 @@ final class Entry {
     private Entry() {}
 
     static void write(AddressBook addresses, Pen pen, int row, int column, Term term, Unit unit) {
-        String expression =
-                addresses.spot(term).in(unit, pen.sheet().getSheetName());
+        String expression = addresses.spot(term).in(unit, pen.sheet().getSheetName());
         Optional<Amount> amount = term.amount();
         if (amount.isPresent()) {
             double number = unit.fromSi(amount.get().si());

@@ -101,7 +101,13 @@ final class ListBlock implements Block {
             if (at == TradeSheet.RESULT) {
                 pen.text(first + i, TradeSheet.SUBJECT, term.name(), Look.TEXT);
             }
-            Entry.write(addresses, pen, first + i, at, term, column.declared().unit().coherent());
+            Entry.write(
+                    addresses,
+                    pen,
+                    first + i,
+                    at,
+                    term,
+                    column.declared().unit().coherent());
         }
     }
 

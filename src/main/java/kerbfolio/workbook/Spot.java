@@ -2,9 +2,9 @@ package kerbfolio.workbook;
 
 import kerbfolio.quantity.Notation;
 import kerbfolio.quantity.Unit;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.util.AreaReference;
 import org.apache.poi.ss.util.CellReference;
-import org.apache.poi.ss.SpreadsheetVersion;
 
 /**
  * Where a figure stands in the workbook. Cells are called by address only, because R, C or T1 are no legal names there.
@@ -26,7 +26,9 @@ record Spot(String sheet, int row, int column, Unit unit) {
     /** The cells from here down, as a cell of a sheet writes them. */
     String down(int rows, String writing) {
         var area = new AreaReference(
-                new CellReference(row, column), new CellReference(row + rows - 1, column), SpreadsheetVersion.EXCEL2007);
+                new CellReference(row, column),
+                new CellReference(row + rows - 1, column),
+                SpreadsheetVersion.EXCEL2007);
         String cells = area.formatAsString();
         String first = from(writing);
         return first.substring(0, first.lastIndexOf('!') + 1) + cells;
@@ -38,7 +40,8 @@ record Spot(String sheet, int row, int column, Unit unit) {
         if (unit.factor() == wanted.factor() && unit.offset() == wanted.offset()) {
             return cell;
         }
-        return numberOr(cell, divided(plus(times(cell, unit.factor()), unit.offset() - wanted.offset()), wanted.factor()));
+        return numberOr(
+                cell, divided(plus(times(cell, unit.factor()), unit.offset() - wanted.offset()), wanted.factor()));
     }
 
     /** The number in SI, as the cell beside it works it out. */

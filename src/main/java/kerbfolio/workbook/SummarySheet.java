@@ -15,10 +15,11 @@ final class SummarySheet {
     private static final int[] WIDTHS = {18, 24, 74, 48};
     private static final int LAST = WIDTHS.length - 1;
 
-    private static final String READING = "How to read this workbook: a figure on a trade's sheet is worked out there from "
-            + "the sheet Readings; change a number on a light ground in Readings and figure, margin and live verdict "
-            + "follow. The uncertainty U stays as it was at issue. Gates, findings and the verdicts at issue are those "
-            + "of this revision: they follow only when the shop takes the change into the job file and issues again.";
+    private static final String READING =
+            "How to read this workbook: a figure on a trade's sheet is worked out there from "
+                    + "the sheet Readings; change a number on a light ground in Readings and figure, margin and live verdict "
+                    + "follow. The uncertainty U stays as it was at issue. Gates, findings and the verdicts at issue are those "
+                    + "of this revision: they follow only when the shop takes the change into the job file and issues again.";
 
     private final Dossier dossier;
     private final Pen pen;

@@ -87,7 +87,9 @@ final class TradeSheet {
         int first = FIRST_BLOCK + 1;
         var changed = conditions.createConditionalFormattingRule("$H" + first + "<>$I" + first);
         changed.createFontFormatting().setFontStyle(true, true);
-        CellRangeAddress[] verdicts = {new CellRangeAddress(FIRST_BLOCK, Math.max(FIRST_BLOCK, bottom), VERDICT, VERDICT)};
+        CellRangeAddress[] verdicts = {
+            new CellRangeAddress(FIRST_BLOCK, Math.max(FIRST_BLOCK, bottom), VERDICT, VERDICT)
+        };
         conditions.addConditionalFormatting(verdicts, changed);
     }
 }

@@ -58,7 +58,8 @@ public final class Workbook {
                 LocalDate.parse(head.date()).atStartOfDay(ZoneOffset.UTC).toInstant()));
         properties.setCreator(CREATOR);
         properties.setLastModifiedByUser(CREATOR);
-        properties.setTitle(CellText.of("Job " + head.number() + ", revision " + head.revision()).stored());
+        properties.setTitle(CellText.of("Job " + head.number() + ", revision " + head.revision())
+                .stored());
         properties.setCreated(day);
         properties.setModified(day);
     }
