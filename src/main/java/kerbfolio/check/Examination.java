@@ -23,8 +23,11 @@ public record Examination(Check check, List<Row> rows) {
      * @param notApplicable who says that it does not apply, and why
      */
     public record Row(String id, Finding finding, Optional<NotApplicable> notApplicable) {
+        /** A figure that is not met applies, whoever says otherwise: it takes a waiver, which stands with the gate. */
         public Verdict verdict() {
-            return notApplicable.isPresent() ? Verdict.NOT_APPLICABLE : finding.verdict();
+            return notApplicable.isPresent() && finding.verdict() != Verdict.NOT_MET
+                    ? Verdict.NOT_APPLICABLE
+                    : finding.verdict();
         }
     }
 

@@ -48,7 +48,7 @@ public final class RequirementSets {
             throw complaint(file, path, "`" + name + "` is no name of a requirement set");
         }
         Path own = file.file().resolveSibling(name + ".yaml");
-        if (Files.isRegularFile(own)) {
+        if (Files.isRegularFile(own) && !own.equals(file.file())) {
             return RecordReader.read(own.toString(), RecordReader.bytes(own), RequirementSet.class)
                     .value();
         }
@@ -68,6 +68,6 @@ public final class RequirementSets {
     private static Complaints complaint(JobFile file, String path, String what) {
         Place place = file.places().at(path);
         return new Complaints(List.of(new Complaint(
-                String.valueOf(file.file()), place.line(), place.column(), path.replace(".", " > "), what)));
+                String.valueOf(file.file().getFileName()), place.line(), place.column(), path.replace(".", " > "), what)));
     }
 }

@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.UUID;
 import java.util.stream.Stream;
 
 /** A dossier's folder: written beside its place and moved there in one step, so that it is whole or not there. */
@@ -36,7 +37,8 @@ final class IssuedFolder {
         }
         Path parent = folder.toAbsolutePath().getParent();
         Files.createDirectories(parent);
-        Path fresh = Files.createTempDirectory(parent, ".issue-");
+        // A temporary directory of the system would be closed to everybody else for good.
+        Path fresh = Files.createDirectory(folder.resolveSibling(".issue-" + UUID.randomUUID()));
         try {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 Files.write(fresh.resolve(file.getKey()), file.getValue());

@@ -19,7 +19,7 @@ final class Arithmetic implements Fold<double[]> {
         return node.read(this)[0];
     }
 
-    /** Which way every min, max, if and abs went, in order: two runs that differ here took different laws. */
+    /** Which way every min, max, if, abs and comparison went, in order: two runs that differ here took different laws. */
     List<Boolean> branches() {
         return branches;
     }
@@ -47,6 +47,9 @@ final class Arithmetic implements Fold<double[]> {
     public double[] apply(Op op, List<double[]> operands, Node.Apply at) {
         if (op == Op.SUM) {
             return new double[] {op.of(operands.get(0))};
+        }
+        if (op == Op.MULTIPLY && operands.get(0).length != operands.get(1).length) {
+            throw new IllegalArgumentException("two lists of unequal length are multiplied");
         }
         int length = operands.stream()
                 .mapToInt(x -> x.length)

@@ -8,14 +8,16 @@ import kerbfolio.quantity.Unit;
 /** Reads a formula as a dimension. Run by tests over every formula, so that a start costs nothing. */
 final class Dimensions implements Fold<Dim> {
     private final Formula formula;
+    /** The text that is read: the formula's own, or one of its conditions. */
+    private final String text;
 
-    private Dimensions(Formula formula) {
+    private Dimensions(Formula formula, String text) {
         this.formula = formula;
+        this.text = text;
     }
 
     static void check(Formula formula) {
-        var fold = new Dimensions(formula);
-        Dim found = formula.tree().read(fold);
+        Dim found = formula.tree().read(new Dimensions(formula, formula.text()));
         Dim declared = formula.result().unit().dim();
         if (!found.equals(declared)) {
             throw new FormulaFault(formula.text(), "gives [" + found + "] but declares [" + declared + "]");
@@ -24,7 +26,7 @@ final class Dimensions implements Fold<Dim> {
             if (!(need.getValue() instanceof Node.Apply apply) || apply.op().unitRule() != UnitRule.COMPARED) {
                 throw new FormulaFault(formula.text(), "`" + need.getKey() + "` is not a comparison");
             }
-            need.getValue().read(fold);
+            need.getValue().read(new Dimensions(formula, need.getKey()));
         }
     }
 
@@ -48,7 +50,7 @@ final class Dimensions implements Fold<Dim> {
         try {
             return op.unitRule().of(operands, at);
         } catch (ArithmeticException misfit) {
-            throw new FormulaFault(formula.text(), at.column(), String.valueOf(misfit.getMessage()));
+            throw new FormulaFault(text, at.column(), String.valueOf(misfit.getMessage()));
         }
     }
 }

@@ -1,6 +1,8 @@
 package kerbfolio.formula;
 
+import java.math.RoundingMode;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -8,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import kerbfolio.quantity.Amount;
 import kerbfolio.quantity.Notation;
+import kerbfolio.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -86,29 +89,30 @@ record Doubt(@Nullable Amount amount, @Nullable String refusal, boolean flips) {
                 : amount.si() + direction * amount.effects().getOrDefault(cause, 0.0);
     }
 
+    /** The figures a condition looks at, each once: a reader must see why it does not hold. */
     private static String seen(Formula formula, Map<String, List<Term>> inputs, Node condition) {
-        var seen = new StringBuilder();
-        if (condition instanceof Node.Apply apply) {
-            for (Node side : apply.operands()) {
-                if (side instanceof Node.Symbol symbol && inputs.containsKey(symbol.name())) {
-                    var unit = formula.unitOf(symbol.name());
-                    double number = unit.fromSi(inputs.get(symbol.name())
-                            .get(0)
-                            .amount()
-                            .orElseThrow()
-                            .si());
-                    seen.append(seen.isEmpty() ? ": " : ", ")
-                            .append(symbol.name())
-                            .append(" = ")
-                            .append((Notation.fixed(
-                                                    number,
-                                                    Notation.decimalsOf(number),
-                                                    java.math.RoundingMode.HALF_EVEN)
-                                            + " " + unit)
-                                    .strip());
-                }
-            }
+        var symbols = new HashSet<String>();
+        collect(condition, symbols);
+        return inputs.entrySet().stream()
+                .filter(input -> symbols.contains(input.getKey())
+                        && !formula.declared(input.getKey()).each())
+                .map(input -> input.getKey() + " = "
+                        + shown(input.getValue().get(0).amount().orElseThrow().si(), formula.unitOf(input.getKey())))
+                .reduce((a, b) -> a + ", " + b)
+                .map(all -> ": " + all)
+                .orElse("");
+    }
+
+    private static void collect(Node node, Set<String> symbols) {
+        if (node instanceof Node.Symbol symbol) {
+            symbols.add(symbol.name());
+        } else if (node instanceof Node.Apply apply) {
+            apply.operands().forEach(operand -> collect(operand, symbols));
         }
-        return seen.toString();
+    }
+
+    private static String shown(double si, Unit unit) {
+        double number = unit.fromSi(si);
+        return (Notation.fixed(number, Notation.decimalsOf(number), RoundingMode.HALF_EVEN) + " " + unit).strip();
     }
 }

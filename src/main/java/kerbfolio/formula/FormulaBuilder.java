@@ -55,9 +55,8 @@ public final class FormulaBuilder {
 
     /** A constant of physics, by name, so that no naked number carries a unit. */
     public FormulaBuilder constant(String symbol, double value, String unit, Citation citation) {
-        if (constants.put(symbol, new Constant(symbol, Quantity.of(value, unit(unit)), citation)) != null) {
-            throw new FormulaFault(text, "`" + symbol + "` is declared twice");
-        }
+        declareOnce(symbol);
+        constants.put(symbol, new Constant(symbol, Quantity.of(value, unit(unit)), citation));
         return this;
     }
 
@@ -82,8 +81,8 @@ public final class FormulaBuilder {
             throw new FormulaFault(text, "says not where it is from");
         }
         Set<String> used = new LinkedHashSet<>();
-        collect(tree, false, used);
-        needs.values().forEach(condition -> collect(condition, false, used));
+        collect(text, tree, false, used);
+        needs.forEach((condition, node) -> collect(condition, node, false, used));
         for (String symbol : used) {
             if (!symbols.containsKey(symbol) && !constants.containsKey(symbol)) {
                 throw new FormulaFault(text, "`" + symbol + "` is used but not declared");
@@ -98,7 +97,7 @@ public final class FormulaBuilder {
         return new Formula(this);
     }
 
-    private void collect(Node node, boolean inSum, Set<String> used) {
+    private void collect(String text, Node node, boolean inSum, Set<String> used) {
         if (node instanceof Node.Symbol symbol) {
             used.add(symbol.name());
             boolean list = symbols.containsKey(symbol.name())
@@ -111,16 +110,16 @@ public final class FormulaBuilder {
             }
         } else if (node instanceof Node.Apply apply) {
             if (apply.op() == Op.SUM) {
-                summed(apply.operands().get(0));
+                summed(text, apply.operands().get(0));
             }
             for (Node operand : apply.operands()) {
-                collect(operand, inSum || apply.op() == Op.SUM, used);
+                collect(text, operand, inSum || apply.op() == Op.SUM, used);
             }
         }
     }
 
     /** Inside sum stand the list, a product of two lists, or its square: what every spreadsheet engine computes alike. */
-    private void summed(Node node) {
+    private static void summed(String text, Node node) {
         boolean allowed = node instanceof Node.Symbol
                 || (node instanceof Node.Apply apply && (isProductOfLists(apply) || isSquareOfList(apply)));
         if (!allowed) {
@@ -140,10 +139,15 @@ public final class FormulaBuilder {
     }
 
     private FormulaBuilder declare(Declared symbol) {
-        if (symbols.put(symbol.symbol(), symbol) != null) {
-            throw new FormulaFault(text, "`" + symbol.symbol() + "` is declared twice");
-        }
+        declareOnce(symbol.symbol());
+        symbols.put(symbol.symbol(), symbol);
         return this;
+    }
+
+    private void declareOnce(String symbol) {
+        if (symbols.containsKey(symbol) || constants.containsKey(symbol)) {
+            throw new FormulaFault(text, "`" + symbol + "` is declared twice");
+        }
     }
 
     private Unit unit(String spelt) {

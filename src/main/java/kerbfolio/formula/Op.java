@@ -73,7 +73,7 @@ enum Op {
 
     /** A choice between branches, where a small move of an input can change the law itself. */
     boolean branches() {
-        return this == MIN || this == MAX || this == IF || this == ABS;
+        return this == MIN || this == MAX || this == IF || this == ABS || unitRule == UnitRule.COMPARED;
     }
 
     boolean isFunction() {

@@ -13,7 +13,7 @@ import kerbfolio.quantity.UnknownUnit;
  */
 final class Parser {
     private static final Pattern TOKEN = Pattern.compile("\\s*(?:([0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]+)?)"
-            + "|(\\p{L}[\\p{L}0-9_]*'*)|\\[([^\\]\\[]*)\\]|(>=|<=|[-+*/^()<>,=]))");
+            + "|(\\p{L}[\\p{L}0-9_]*'*)|\\[([^\\]\\[]+)\\]|(>=|<=|[-+*/^()<>,=]))");
     private static final int POWER_LEVEL = 5;
     private static final int UNARY_LEVEL = 4;
 
@@ -143,8 +143,9 @@ final class Parser {
             return;
         }
         if (!token.find(end) || token.start() != end) {
-            start = end;
-            throw fault("`" + text.substring(end).strip() + "` is not of the language");
+            String rest = text.substring(end).stripLeading();
+            start = text.length() - rest.length();
+            throw fault("`" + rest.strip() + "` is not of the language");
         }
         end = token.end();
         start = end - token.group().strip().length();

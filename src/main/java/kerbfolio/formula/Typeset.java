@@ -3,7 +3,6 @@ package kerbfolio.formula;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import kerbfolio.formula.Piece.Kind;
@@ -19,32 +18,17 @@ import kerbfolio.quantity.UnitSystem;
  */
 final class Typeset implements Fold<Typeset.Part> {
     private static final int LOOSE = 1;
-    private static final int SUM = 2;
-    private static final int PRODUCT = 3;
-    private static final int ATOM = 5;
+    private static final int NEGATIVE = 2;
+    private static final int SUM = 3;
+    /** Something with a solidus: neither a sign nor a second solidus may follow it without a bracket (ISO 80000-1). */
+    private static final int SOLIDUS = 4;
 
-    private static final Map<String, String> GREEK = Map.ofEntries(
-            Map.entry("alpha", "α"),
-            Map.entry("beta", "β"),
-            Map.entry("gamma", "γ"),
-            Map.entry("Delta", "Δ"),
-            Map.entry("delta", "δ"),
-            Map.entry("eta", "η"),
-            Map.entry("theta", "θ"),
-            Map.entry("kappa", "κ"),
-            Map.entry("lambda", "λ"),
-            Map.entry("mu", "µ"),
-            Map.entry("nu", "ν"),
-            Map.entry("rho", "ρ"),
-            Map.entry("tau", "τ"),
-            Map.entry("phi", "φ"),
-            Map.entry("omega", "ω"),
-            Map.entry("pi", "π"),
-            Map.entry("epsilon", "ε"),
-            Map.entry("zeta", "ζ"));
+    private static final int PRODUCT = 5;
+    private static final int POWER = 6;
+    private static final int ATOM = 7;
 
-    /** A part in its stacked and its one-line form, and how tightly it binds. */
-    record Part(List<Piece> stacked, List<Piece> inline, int level) {}
+    /** A part in its stacked and its one-line form, and how tightly each binds. */
+    record Part(List<Piece> stacked, int stackedLevel, List<Piece> inline, int level) {}
 
     private final Function<String, Part> symbols;
     private final BiFunction<Node, Part, Part> sums;
@@ -55,18 +39,15 @@ final class Typeset implements Fold<Typeset.Part> {
     }
 
     static Piece equation(String result, Node tree) {
-        var pieces = new ArrayList<>(name(result));
+        var pieces = new ArrayList<>(Piece.symbol(result).parts());
         pieces.add(text(" = "));
-        pieces.addAll(tree.read(new Typeset(symbol -> atom(name(symbol)), Typeset::sum))
-                .stacked());
+        pieces.addAll(tree.read(new Typeset(Typeset::name, Typeset::sum)).stacked());
         return Piece.of(Kind.GROUP, pieces);
     }
 
     static Piece condition(Node tree) {
         return Piece.of(
-                Kind.GROUP,
-                tree.read(new Typeset(symbol -> atom(name(symbol)), Typeset::sum))
-                        .inline());
+                Kind.GROUP, tree.read(new Typeset(Typeset::name, Typeset::sum)).inline());
     }
 
     static Piece substituted(Working working, UnitSystem system) {
@@ -74,10 +55,10 @@ final class Typeset implements Fold<Typeset.Part> {
         Function<String, Part> symbols = symbol -> {
             if (formula.isConstant(symbol)) {
                 Quantity constant = formula.constant(symbol).value();
-                return value(constant.number(), constant.digits(), constant.unit());
+                return value(constant.number(), constant.digits().replace('-', '\u2212'), constant.unit());
             }
             Declared declared = formula.declared(symbol);
-            return declared.each() ? atom(name(symbol)) : value(working.term(symbol), system.of(declared.unit()));
+            return declared.each() ? name(symbol) : value(working.term(symbol), system.of(declared.unit()));
         };
         BiFunction<Node, Part, Part> sums =
                 (list, part) -> value(Amount.exact(working.summed(list)), Typeset.unitOfSum(list, formula, system));
@@ -96,30 +77,16 @@ final class Typeset implements Fold<Typeset.Part> {
         return left.times(right);
     }
 
-    /** A symbol with its subscript and primes: {@code V_1'} is V, sub 1, prime. */
-    static List<Piece> name(String symbol) {
-        String bare = symbol.replace("'", "");
-        int under = bare.indexOf('_');
-        String stem = under < 0 ? bare : bare.substring(0, under);
-        var pieces = new ArrayList<Piece>();
-        pieces.add(Piece.leaf(Kind.SYMBOL, GREEK.getOrDefault(stem, stem)));
-        if (under >= 0) {
-            pieces.add(Piece.of(Kind.SUB, List.of(text(bare.substring(under + 1).replace('_', ',')))));
-        }
-        if (bare.length() < symbol.length()) {
-            pieces.add(text("′".repeat(symbol.length() - bare.length())));
-        }
-        return pieces;
-    }
-
     @Override
     public Part number(String digits) {
-        return atom(List.of(Piece.leaf(Kind.NUMBER, digits)));
+        // No exponent on paper; but 0.0060 keeps its last digit.
+        String shown = digits.matches("[0-9.]+") ? digits : Notation.plain(Double.parseDouble(digits));
+        return both(List.of(Piece.leaf(Kind.NUMBER, shown)), ATOM);
     }
 
     @Override
     public Part unit(Unit unit) {
-        return atom(List.of(Piece.leaf(Kind.UNIT, unit.text())));
+        return both(List.of(Piece.leaf(Kind.UNIT, unit.text())), level(unit));
     }
 
     @Override
@@ -147,39 +114,42 @@ final class Typeset implements Fold<Typeset.Part> {
 
     private static Part infix(List<Part> operands, String sign, int level) {
         Part left = operands.get(0);
-        // a − (b − c) keeps its bracket; a + b + c needs none.
         Part right = operands.get(1);
-        int rightFloor = sign.equals(" + ") || sign.equals("·") ? level : level + 1;
-        var stacked = new ArrayList<>(bracketed(left, level, true));
-        var inline = new ArrayList<>(bracketed(left, level, false));
+        // −a + b needs no bracket; b + (−a) does.
+        int leftFloor = level == SUM ? NEGATIVE : level;
+        // a − (b − c) keeps its bracket; a + b + c needs none. A figure takes its unit as it is: 5 km/h.
+        int rightFloor = sign.isEmpty() ? SOLIDUS : sign.equals(" + ") || sign.equals("·") ? level : level + 1;
+        var stacked = new ArrayList<>(bracketed(left, leftFloor, true));
+        var inline = new ArrayList<>(bracketed(left, leftFloor, false));
         if (!sign.isEmpty()) {
             stacked.add(text(sign));
             inline.add(text(sign));
         }
         stacked.addAll(bracketed(right, rightFloor, true));
         inline.addAll(bracketed(right, rightFloor, false));
-        return new Part(stacked, inline, level);
+        int whole = sign.isEmpty() ? Math.min(level, right.level()) : level;
+        return new Part(stacked, whole, inline, whole);
     }
 
     private static Part fraction(Part above, Part below) {
         var inline = new ArrayList<>(bracketed(above, PRODUCT, false));
         inline.add(text("/"));
-        inline.addAll(bracketed(below, PRODUCT + 1, false));
+        inline.addAll(bracketed(below, POWER, false));
         Piece stacked = Piece.of(Kind.FRACTION, List.of(group(above.inline()), group(below.inline())));
-        return new Part(List.of(stacked), inline, PRODUCT);
+        return new Part(List.of(stacked), PRODUCT, inline, SOLIDUS);
     }
 
     private static Part power(Part base, Part exponent) {
         var pieces = new ArrayList<>(bracketed(base, ATOM, false));
         pieces.add(Piece.of(Kind.SUP, exponent.inline()));
-        return both(pieces, PRODUCT + 1);
+        return both(pieces, POWER);
     }
 
     private static Part negative(Part operand) {
         var pieces = new ArrayList<Piece>();
         pieces.add(text("\u2212"));
-        pieces.addAll(bracketed(operand, PRODUCT, false));
-        return both(pieces, SUM);
+        pieces.addAll(bracketed(operand, SOLIDUS, false));
+        return both(pieces, NEGATIVE);
     }
 
     private static Part sum(Node list, Part operand) {
@@ -208,10 +178,10 @@ final class Typeset implements Fold<Typeset.Part> {
     }
 
     private static List<Piece> bracketed(Part part, int floor, boolean stacked) {
-        if (part.level() >= floor) {
-            return stacked ? part.stacked() : part.inline();
+        if (stacked && part.stackedLevel() >= floor) {
+            return part.stacked();
         }
-        return brackets(part.inline());
+        return part.level() >= floor ? part.inline() : brackets(part.inline());
     }
 
     private static List<Piece> brackets(List<Piece> inside) {
@@ -228,7 +198,7 @@ final class Typeset implements Fold<Typeset.Part> {
         if (!unit.text().isEmpty()) {
             pieces.add(Piece.leaf(Kind.UNIT, unit.text()));
         }
-        return both(pieces, number < 0 ? SUM : unit.text().isEmpty() ? ATOM : PRODUCT);
+        return both(pieces, number < 0 ? NEGATIVE : unit.text().isEmpty() ? ATOM : Math.min(PRODUCT, level(unit)));
     }
 
     /** A figure somebody wrote in this unit keeps the digits he wrote. */
@@ -247,12 +217,21 @@ final class Typeset implements Fold<Typeset.Part> {
         return value(number, Notation.fixed(number, decimals, RoundingMode.HALF_EVEN), unit);
     }
 
-    private static Part atom(List<Piece> pieces) {
-        return both(pieces, ATOM);
+    private static Part name(String symbol) {
+        return both(Piece.symbol(symbol).parts(), ATOM);
+    }
+
+    /** A unit by itself binds as its own signs do. */
+    private static int level(Unit unit) {
+        if (unit.text().contains("/")) {
+            return SOLIDUS;
+        }
+        boolean product = unit.text().contains("·");
+        return product ? PRODUCT : unit.text().chars().allMatch(Character::isLetter) ? ATOM : POWER;
     }
 
     private static Part both(List<Piece> pieces, int level) {
-        return new Part(List.copyOf(pieces), List.copyOf(pieces), level);
+        return new Part(List.copyOf(pieces), level, List.copyOf(pieces), level);
     }
 
     private static Piece group(List<Piece> pieces) {

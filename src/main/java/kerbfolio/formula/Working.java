@@ -42,7 +42,8 @@ public final class Working implements Term {
         Doubt doubt = complete ? Doubt.of(formula, inputs) : Doubt.refused(reason(inputs));
         this.amount = doubt.amount();
         this.refusal = doubt.refusal();
-        this.flips = doubt.flips();
+        this.flips =
+                doubt.flips() || inputs.values().stream().flatMap(List::stream).anyMatch(Working::flips);
     }
 
     /** Begins to fill a formula. */
@@ -84,7 +85,11 @@ public final class Working implements Term {
         return refusal == null ? formula.result().meaning() : refusal;
     }
 
-    /** A small move of an input changes the law itself, so no verdict on this figure is decided. */
+    private static boolean flips(Term term) {
+        return term instanceof Plain plain ? flips(plain.of()) : term instanceof Working working && working.flips;
+    }
+
+    /** A small move of an input, or of an input's input, changes the law itself, so no verdict is decided. */
     public boolean flips() {
         return flips;
     }

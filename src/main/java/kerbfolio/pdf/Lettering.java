@@ -12,6 +12,7 @@ import java.util.Map;
  */
 final class Lettering {
     private static final int CONTEXT = 24;
+    private static final String SHOWN = String.valueOf(Characters.REPLACEMENT);
 
     private final Fonts fonts;
     private final Map<Integer, String> missing = new LinkedHashMap<>();
@@ -74,14 +75,15 @@ final class Lettering {
         return "U+%04X".formatted(c) + (name == null ? "" : " (" + name + ")");
     }
 
-    /** The words around a character. */
+    /** The words around a character, without anything a terminal would obey. */
     private static String excerpt(String text, int c) {
         int at = text.indexOf(c);
         int from = text.offsetByCodePoints(at, -Math.min(CONTEXT, text.codePointCount(0, at)));
         int to = text.offsetByCodePoints(at, Math.min(CONTEXT, text.codePointCount(at, text.length())));
         int word = from == 0 ? 0 : text.indexOf(' ', from);
         int begin = word >= 0 && word < at ? word : from;
-        return "\"" + text.substring(begin, to).replaceAll("\\s+", " ").strip() + "\"";
+        return "\"" + text.substring(begin, to).replaceAll("\\s+", " ").strip().replaceAll("[\\p{Cc}\\p{Cf}]", SHOWN)
+                + "\"";
     }
 
     /** One complaint for each character that could not be printed as written, with the first text it stood in. */

@@ -18,12 +18,12 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * The template language, locked: everything is escaped for XML, nothing depends on the machine's language or hour, no
- * class can be named, and the few words that would run or print raw what is in the data are refused when a template is
- * loaded.
+ * class can be named, and the few words that would run or print raw what is in the data, or ask the clock, are refused
+ * when a template is loaded.
  */
 final class LockedTemplates extends Configuration {
     private static final Pattern REFUSED =
-            Pattern.compile("\\?(interpret|eval|eval_json|evalJson|new|api|no_esc|noEsc)\\b");
+            Pattern.compile("\\?(interpret|eval|eval_json|evalJson|new|api|no_esc|noEsc)\\b|(?<!\\w)\\.now\\b");
 
     private final Set<Template> examined = ConcurrentHashMap.newKeySet();
 
@@ -39,6 +39,7 @@ final class LockedTemplates extends Configuration {
         setAPIBuiltinEnabled(false);
         setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
         setLogTemplateExceptions(false);
+        setAttemptExceptionReporter((fault, filling) -> {});
         setWrapUncheckedExceptions(true);
         setFallbackOnNullLoopVariable(false);
         setLocalizedLookup(false);

@@ -57,6 +57,8 @@ public final class Pdf {
                 }
             }
             return Optional.empty();
+        } catch (RuntimeException e) { // the library's way of meeting a damaged file
+            throw new IOException("not a readable PDF: " + pdf, e);
         }
     }
 

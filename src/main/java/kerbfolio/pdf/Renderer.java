@@ -29,11 +29,11 @@ public final class Renderer {
      * A renderer for any number of documents.
      *
      * @param fonts the bundled faces
-     * @param version version of the program, as it stands in the document's properties
+     * @param program this program with its version, as it stands in the document's properties
      */
-    public Renderer(Fonts fonts, String version) {
+    public Renderer(Fonts fonts, String program) {
         this.fonts = fonts;
-        program = "Kerbfolio " + version;
+        this.program = program;
     }
 
     /**

@@ -5,7 +5,6 @@ import freemarker.cache.FileTemplateLoader;
 import freemarker.cache.MultiTemplateLoader;
 import freemarker.cache.TemplateLoader;
 import freemarker.core.Environment;
-import freemarker.core.InvalidReferenceException;
 import freemarker.core.ParseException;
 import freemarker.template.TemplateException;
 import freemarker.template.TemplateNotFoundException;
@@ -14,8 +13,6 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The report templates: the program's own, and before them those of a folder the shop names. Whatever the data holds
@@ -23,7 +20,6 @@ import java.util.regex.Pattern;
  */
 public final class Templates {
     private static final String FOLDER = "report-templates";
-    private static final Pattern FIRST_SENTENCE = Pattern.compile("^(.*?)(?=\\R----|\\R==>|\\z)", Pattern.DOTALL);
 
     private final LockedTemplates configuration;
 
@@ -71,10 +67,9 @@ public final class Templates {
         } catch (TemplateNotFoundException e) {
             throw TemplateComplaint.in(name, "there is no template of this name", e);
         } catch (ParseException e) {
-            throw TemplateComplaint.at(
-                    e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage(), e);
+            throw FillFault.of(e);
         } catch (TemplateException e) {
-            throw complaint(name, e);
+            throw FillFault.of(name, e);
         } catch (IOException e) {
             throw TemplateComplaint.in(name, "the template cannot be read: " + e.getMessage(), e);
         } catch (SecurityException e) {
@@ -83,30 +78,5 @@ public final class Templates {
             throw TemplateComplaint.in(name, "a template or macro calls itself without end", e);
         }
         return Characters.legal(page.toString());
-    }
-
-    private static TemplateComplaint complaint(String name, TemplateException e) {
-        if (e.getCause() instanceof TemplateComplaint inner) {
-            return inner;
-        }
-        if (e.getCause() instanceof ParseException inner) {
-            return TemplateComplaint.at(
-                    inner.getTemplateName(),
-                    inner.getLineNumber(),
-                    inner.getColumnNumber(),
-                    inner.getEditorMessage(),
-                    e);
-        }
-        String what = e instanceof InvalidReferenceException
-                ? "there is nothing called `" + e.getBlamedExpressionString() + "` here"
-                : firstSentence(e.getMessageWithoutStackTop());
-        return e.getLineNumber() == null
-                ? TemplateComplaint.in(name, what, e)
-                : TemplateComplaint.at(e.getTemplateSourceName(), e.getLineNumber(), e.getColumnNumber(), what, e);
-    }
-
-    private static String firstSentence(String message) {
-        Matcher sentence = FIRST_SENTENCE.matcher(message);
-        return sentence.find() ? sentence.group(1).replaceAll("\\s+", " ").strip() : message;
     }
 }
