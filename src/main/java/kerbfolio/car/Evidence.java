@@ -90,6 +90,7 @@ public final class Evidence {
         if (quantity.sense() != Sense.VALUE) {
             return new Absent(path, name, Unit.of(unit), "is stated as " + quantity + ", a bound and not a value");
         }
+        boolean isNamed = by != null && !by.isBlank();
         Map<String, Double> effects =
                 quantity.half().isPresent() ? Map.of(path, quantity.half().getAsDouble() / RECTANGULAR) : Map.of();
         return new Known(
@@ -98,8 +99,8 @@ public final class Evidence {
                 quantity,
                 new Amount(quantity.si(), effects),
                 Basis.STATED,
-                by == null ? "nobody is named for it" : by,
-                by == null ? List.of("nobody is named who states " + name) : List.of());
+                isNamed ? by : "nobody is named for it",
+                isNamed ? List.of() : List.of("nobody is named who states " + name));
     }
 
     /** A figure on somebody's sheet, rounded to the digits written unless a ± is. */

@@ -68,6 +68,10 @@ public final class RequirementSets {
     private static Complaints complaint(JobFile file, String path, String what) {
         Place place = file.places().at(path);
         return new Complaints(List.of(new Complaint(
-                String.valueOf(file.file().getFileName()), place.line(), place.column(), path.replace(".", " > "), what)));
+                String.valueOf(file.file().getFileName()),
+                place.line(),
+                place.column(),
+                path.replace(".", " > "),
+                what)));
     }
 }

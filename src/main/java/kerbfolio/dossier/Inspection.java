@@ -36,6 +36,7 @@ import kerbfolio.quantity.UnitSystem;
  * @param preparation each requirement, what is missing first
  * @param unexamined gate and the trades it asks for that this version does not examine
  * @param documents papers of the job
+ * @param photos pictures of the job, by file
  * @param instruments what measured
  */
 public record Inspection(
@@ -49,6 +50,7 @@ public record Inspection(
         List<Requirement> preparation,
         List<String> unexamined,
         List<DocumentLine> documents,
+        List<PhotoLine> photos,
         List<InstrumentLine> instruments) {
 
     /** A wheel, an axle or the whole car: before, after, the change, and what is permitted. */
@@ -75,6 +77,9 @@ public record Inspection(
 
     /** A paper. */
     public record DocumentLine(String kind, String number, String date, String file, String note) {}
+
+    /** A picture. */
+    public record PhotoLine(String file, String caption, String subject) {}
 
     /** An instrument. */
     public record InstrumentLine(
@@ -109,6 +114,9 @@ public record Inspection(
                                 Head.or(d.date()),
                                 Head.or(d.file()),
                                 Head.or(d.note())))
+                        .toList(),
+                job.photos().stream()
+                        .map(p -> new PhotoLine(p.file(), Head.or(p.caption()), Head.or(p.subject())))
                         .toList(),
                 job.instruments().stream()
                         .map(i -> new InstrumentLine(

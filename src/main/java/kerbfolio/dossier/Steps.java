@@ -6,12 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Verdict;
 import kerbfolio.dossier.WorkingsPart.Step;
+import kerbfolio.formula.Declared;
 import kerbfolio.formula.Known;
 import kerbfolio.formula.Plain;
 import kerbfolio.formula.Share;
@@ -22,6 +24,8 @@ import kerbfolio.quantity.UnitSystem;
 
 /** Writes workings out in full, each one once: where several questions lean on it, it gets a number and is cited. */
 final class Steps {
+    private static final int LONG_LIST = 4;
+
     private final UnitSystem system;
     private final Map<Working, String> numbers = new LinkedHashMap<>();
 
@@ -47,9 +51,7 @@ final class Steps {
 
     /** What several questions lean on, in the order it is needed. */
     List<Step> shared() {
-        return numbers.keySet().stream()
-                .map(working -> step(working.name(), working, false))
-                .toList();
+        return numbers.keySet().stream().map(this::step).toList();
     }
 
     /** The row that is worst off and every row not met, each after what only this question leans on. */
@@ -61,8 +63,8 @@ final class Steps {
                 collect(working, used);
                 used.stream()
                         .filter(input -> !numbers.containsKey(input))
-                        .forEach(input -> steps.putIfAbsent(input, step(input.name(), input, false)));
-                steps.put(working, step(row.finding().subject(), working, true));
+                        .forEach(input -> steps.putIfAbsent(input, step(input)));
+                steps.put(working, step(row.finding().subject(), working, Shown.of(row.finding(), system), true));
             });
         }
         return List.copyOf(steps.values());
@@ -104,18 +106,20 @@ final class Steps {
     }
 
     private static Stream<Term> inputs(Working working) {
-        return working.inputs().values().stream()
-                .flatMap(List::stream)
-                .map(term -> term instanceof Plain plain ? plain.of() : term);
+        return working.inputs().values().stream().flatMap(List::stream).map(Steps::unwrapped);
     }
 
-    private Step step(String name, Working working, boolean isRow) {
+    private Step step(Working working) {
+        return step(working.name(), working, Shown.of(working, system), false);
+    }
+
+    private Step step(String name, Working working, Shown result, boolean isRow) {
         return new Step(
                 numbers.getOrDefault(working, ""),
                 name,
                 working.formula().printed(),
                 working.substituted(system),
-                Shown.of(working, system),
+                result,
                 doubt(working),
                 sources(working),
                 isRow);
@@ -130,16 +134,36 @@ final class Steps {
         return "largest share of the uncertainty: " + first.cause() + ", " + Math.round(first.part() * 100) + " %";
     }
 
+    /** Where each figure is from; a long list stands in a table of its own and is only counted here. */
     private List<String> sources(Working working) {
         var sources = new ArrayList<String>();
-        inputs(working).forEach(term -> {
-            String figure = term.name() + " " + Shown.of(term, system);
-            if (term instanceof Known || term instanceof Limit) {
-                sources.add(figure + ", " + (term instanceof Known ? term.basis() + ", " : "") + term.origin());
-            } else if (numbers.containsKey(term)) {
-                sources.add(figure + ", " + numbers.get(term));
+        for (Declared symbol : working.formula().symbols()) {
+            List<Term> terms = working.inputs().getOrDefault(symbol.symbol(), List.of());
+            if (symbol.each() && terms.size() > LONG_LIST) {
+                sources.add(symbol.meaning() + ": " + terms.size() + " entries of the record");
+            } else {
+                terms.stream()
+                        .map(Steps::unwrapped)
+                        .forEach(term -> source(term).ifPresent(sources::add));
             }
-        });
+        }
         return List.copyOf(sources);
+    }
+
+    private Optional<String> source(Term term) {
+        String figure = term.name() + " " + Shown.of(term, system);
+        if (term instanceof Known) {
+            return Optional.of(figure + ", " + term.basis() + ", " + term.origin());
+        }
+        if (term instanceof Limit) {
+            return Optional.of(figure + ", " + term.origin());
+        }
+        return term instanceof Working working && numbers.containsKey(working)
+                ? Optional.of(figure + ", " + numbers.get(working))
+                : Optional.empty();
+    }
+
+    private static Term unwrapped(Term term) {
+        return term instanceof Plain plain ? plain.of() : term;
     }
 }

@@ -2,7 +2,6 @@ package kerbfolio.pdf;
 
 import java.nio.file.Path;
 import java.time.ZoneOffset;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import kerbfolio.dossier.Dossier;
@@ -31,10 +30,10 @@ public final class DossierPdf {
                         "workings", dossier.workings(),
                         "unexamined", dossier.unexamined(),
                         "cautions", dossier.cautions()));
-        return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file), Map.of());
+        return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file, page), Map.of());
     }
 
-    private static DocumentFacts facts(Dossier dossier, JobFile file) {
+    private static DocumentFacts facts(Dossier dossier, JobFile file, String page) {
         var head = dossier.head();
         Path name = file.file().getFileName();
         var job = new Attachment(
@@ -49,7 +48,7 @@ public final class DossierPdf {
                 head.car(),
                 "en",
                 file.job().job().date().atStartOfDay(ZoneOffset.UTC).toInstant(),
-                head.program() + head.number() + head.revision() + Arrays.hashCode(file.bytes()),
+                head.program() + page,
                 List.of(job));
     }
 }

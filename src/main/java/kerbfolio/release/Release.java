@@ -18,6 +18,7 @@ import kerbfolio.job.Hold;
 import kerbfolio.job.Job;
 import kerbfolio.job.PunchItem;
 import kerbfolio.job.Waiver;
+import org.jspecify.annotations.Nullable;
 
 /** The release statement: the four gates with every reason, and the readings that would lift most. */
 public final class Release {
@@ -66,7 +67,7 @@ public final class Release {
         var reasons = new ArrayList<Reason>();
         var waivers = new ArrayList<Waiver>();
         findings(gate, reasons, waivers);
-        evidence(gate, reasons);
+        evidence(gate, reasons, waivers);
         punchList(gate, reasons);
         for (Gate before : gate.needs()) {
             GateState state = known(before).state();
@@ -80,7 +81,8 @@ public final class Release {
         }
         reasons.sort(Comparator.comparing(Reason::state));
         GateState state = reasons.isEmpty() ? GateState.NO_HOLD : reasons.get(0).state();
-        return new GateReport(gate, state, List.copyOf(reasons), List.copyOf(waivers));
+        return new GateReport(
+                gate, state, List.copyOf(reasons), waivers.stream().distinct().toList());
     }
 
     /** Whatever is not met holds, whether it was asked for or not. */
@@ -99,7 +101,7 @@ public final class Release {
     }
 
     /** Whatever is asked for and not cleared leaves the gate not examined; one reason for all that share it. */
-    private void evidence(Gate gate, List<Reason> reasons) {
+    private void evidence(Gate gate, List<Reason> reasons, List<Waiver> waivers) {
         var unknown = new ArrayList<String>();
         var weak = new LinkedHashMap<String, List<Examination.Row>>();
         for (String required : limits.evidence(gate)) {
@@ -111,15 +113,20 @@ public final class Release {
             }
             for (Examination examination : found) {
                 for (Examination.Row row : examination.rows()) {
-                    if (isOpen(row) && waiver(examination, row).isEmpty()) {
-                        if (row.verdict() == Verdict.MET_UNCONFIRMED) {
-                            row.finding()
-                                    .reservations()
-                                    .forEach(reservation -> weak.computeIfAbsent(reservation, key -> new ArrayList<>())
-                                            .add(row));
-                        } else {
-                            reasons.add(reason(GateState.NOT_EXAMINED, examination, row));
-                        }
+                    Optional<Waiver> waiver = waiver(examination, row);
+                    if (!isOpen(gate, examination, row)) {
+                        continue;
+                    }
+                    if (waiver.isPresent()) {
+                        waivers.add(waiver.get());
+                    } else if (row.verdict() == Verdict.MET_UNCONFIRMED) {
+                        row.finding()
+                                .reservations()
+                                .forEach(reservation -> weak.computeIfAbsent(reservation, key -> new ArrayList<>())
+                                        .add(row));
+                    } else {
+                        boolean isFault = row.verdict() == Verdict.NOT_MET;
+                        reasons.add(reason(isFault ? GateState.HELD : GateState.NOT_EXAMINED, examination, row));
                     }
                 }
             }
@@ -134,8 +141,15 @@ public final class Release {
         }
     }
 
-    private static boolean isOpen(Examination.Row row) {
-        return !row.verdict().clears() && row.verdict() != Verdict.NOT_MET;
+    /** What a gate asks for and does not have; what is not met at the check's own gate was said there already. */
+    private static boolean isOpen(Gate gate, Examination examination, Examination.Row row) {
+        Optional<Gate> own = examination.check().gate();
+        return switch (row.verdict()) {
+            case NOT_MET -> !own.equals(Optional.of(gate));
+            // A working has no limit by nature; a check that holds a gate lacks one only if its set forgot it.
+            case NO_LIMIT -> own.isPresent();
+            default -> !row.verdict().clears();
+        };
     }
 
     private void punchList(Gate gate, List<Reason> reasons) {
@@ -150,12 +164,16 @@ public final class Release {
     /** An item that holds a gate closes only with a name and a reading or a photo. */
     public static boolean isClosed(PunchItem item) {
         var closed = item.closed();
-        if (closed == null || closed.by() == null) {
+        if (closed == null || !isWritten(closed.by())) {
             return false;
         }
-        boolean evidence = closed.reading() != null || closed.photo() != null;
+        boolean evidence = isWritten(closed.reading()) || isWritten(closed.photo());
         boolean asks = item.holds() != null && item.holds() != Hold.NONE;
         return evidence || !asks;
+    }
+
+    private static boolean isWritten(@Nullable String text) {
+        return text != null && !text.isBlank();
     }
 
     /** No program clears a road: it takes the authority's own paper. */

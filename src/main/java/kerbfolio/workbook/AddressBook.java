@@ -40,24 +40,10 @@ final class AddressBook {
 
     /** The cells of a list, in SI, as a cell of a sheet writes them. */
     String range(List<Term> terms, String writing) {
-        Range range = list(terms);
-        return range.first().down(range.rows(), writing);
-    }
-
-    /** The same for a reader's eye. */
-    String rows(List<Term> terms, String writing) {
-        Range range = list(terms);
-        int first = range.first().row() + 1;
-        String sheet =
-                range.first().sheet().equals(writing) ? "" : range.first().sheet() + ", ";
-        return sheet + "rows " + first + "\u2013" + (first + range.rows() - 1);
-    }
-
-    private Range list(List<Term> terms) {
         Range range = lists.get(figures.of(terms));
         if (range == null) {
             throw new IllegalStateException("a list stands nowhere in the workbook");
         }
-        return range;
+        return range.first().down(range.rows(), writing);
     }
 }

@@ -13,6 +13,7 @@ final class Binding {
     private static final int UNITS_PER_CHARACTER = 256;
     private static final double MARGIN_INCHES = 0.5;
     private static final double FOOT_INCHES = 0.7;
+    private static final float ROW_POINTS = 14;
     private static final int LONGEST_NUMBER = 60;
 
     private final XSSFWorkbook book;
@@ -40,6 +41,7 @@ final class Binding {
         sheet.createFreezePane(0, headRow + 1);
         sheet.setRepeatingRows(new CellRangeAddress(0, headRow, -1, -1));
         sheet.setDisplayGridlines(false);
+        sheet.setDefaultRowHeightInPoints(ROW_POINTS);
         protect(sheet);
         print(sheet);
         return new Pen(sheet, styles);

@@ -1,7 +1,6 @@
 package kerbfolio.workbook;
 
 import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import kerbfolio.check.Check;
 import kerbfolio.check.Examination;
@@ -17,7 +16,7 @@ final class FindingsSheet {
     static final String NAME = "Findings";
 
     private static final int HEAD = 1;
-    private static final int[] WIDTHS = {30, 10, 34, 24, 15, 19, 17, 38, 11, 36, 30};
+    private static final int[] WIDTHS = {26, 9, 32, 22, 13, 19, 13, 34, 11, 42};
 
     private FindingsSheet() {}
 
@@ -37,8 +36,7 @@ final class FindingsSheet {
                 "limit",
                 "source of the limit",
                 "gate",
-                "why",
-                "for comparison");
+                "remarks");
         int row = HEAD + 1;
         for (Examination examination : dossier.examinations()) {
             for (Examination.Row found : examination.rows()) {
@@ -55,13 +53,16 @@ final class FindingsSheet {
         pen.text(row, 1, check.trade().toString(), Look.TEXT);
         pen.text(row, 2, check.question(), Look.TEXT);
         pen.text(row, 3, finding.subject(), Look.TEXT);
-        pen.text(row, 4, found.verdict().toString(), Look.WORD);
+        pen.text(row, 4, found.verdict().toString(), word(found.verdict()));
         pen.text(row, 5, words(Shown.of(finding, units)), Look.TEXT);
         pen.text(row, 6, limit.map(l -> asked(l, units)).orElse(Pen.NOTHING), Look.TEXT);
         pen.text(row, 7, limit.map(Limit::origin).orElse(""), Look.SMALL);
         pen.text(row, 8, check.gate().map(Object::toString).orElse(Pen.NOTHING), Look.TEXT);
-        pen.text(row, 9, why(found), Look.SMALL);
-        pen.text(row, 10, compared(finding, units), Look.SMALL);
+        pen.text(row, 9, remarks(found, units), Look.SMALL);
+    }
+
+    private static Look word(Verdict verdict) {
+        return verdict == Verdict.NO_LIMIT ? Look.TEXT : Look.WORD;
     }
 
     private static String words(Shown shown) {
@@ -85,11 +86,16 @@ final class FindingsSheet {
                 : String.join("; ", found.finding().reservations());
     }
 
-    private static String compared(Finding finding, UnitSystem units) {
-        List<String> words = new ArrayList<>();
+    /** Why the verdict is what it is, and what sets printed for comparison would say. */
+    private static String remarks(Examination.Row found, UnitSystem units) {
+        var remarks = new ArrayList<String>();
+        remarks.add(why(found));
+        Finding finding = found.finding();
         for (Limit other : finding.others()) {
-            words.add(other.set() + ", " + asked(other, units) + ": " + other.judge(finding.result()));
+            remarks.add("for comparison, " + other.set() + ": " + asked(other, units) + ", "
+                    + other.judge(finding.result()));
         }
-        return String.join("; ", words);
+        remarks.removeIf(String::isEmpty);
+        return String.join("; ", remarks);
     }
 }

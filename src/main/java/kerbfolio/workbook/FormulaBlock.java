@@ -89,7 +89,6 @@ record FormulaBlock(String title, String note, Optional<Formula> formula, List<L
 
     private static void head(Pen pen, int row, int column, Declared declared) {
         pen.text(row, column, declared.meaning(), Look.SMALL_HEAD);
-        pen.heighten(row, column, declared.meaning());
         pen.text(row + 1, column, TradeSheet.symbol(declared.symbol(), declared.unit()), Look.FIGURE_HEAD);
     }
 
@@ -130,8 +129,9 @@ record FormulaBlock(String title, String note, Optional<Formula> formula, List<L
             Declared declared = declared(working.formula(), input.getKey());
             List<Term> terms = input.getValue();
             if (declared.each()) {
-                cells.put(declared.symbol(), addresses.range(terms, sheet));
-                pen.text(row, column, addresses.rows(terms, sheet), Look.SMALL);
+                String range = addresses.range(terms, sheet);
+                cells.put(declared.symbol(), range);
+                pen.text(row, column, range, Look.SMALL);
                 expected += terms.size();
             } else {
                 cells.put(declared.symbol(), Pen.address(row, column));
@@ -190,11 +190,11 @@ record FormulaBlock(String title, String note, Optional<Formula> formula, List<L
             pen.text(row, TradeSheet.BOUND, l.bound().toString(), Look.TEXT);
             Entry.write(addresses, pen, row, TradeSheet.LIMIT, l, result.unit());
         });
-        pen.text(row, TradeSheet.VERDICT, atIssue.toString(), Look.WORD);
+        pen.text(row, TradeSheet.VERDICT, atIssue.toString(), atIssue == Verdict.NO_LIMIT ? Look.TEXT : Look.WORD);
         pen.text(row, TradeSheet.AT_ISSUE, atIssue.toString(), Look.TEXT);
         if (limit.isPresent() && result.amount().isPresent()) {
             margin(pen, row, limit.get(), result, result.amount().get());
-            if (isLive(atIssue)) {
+            if (isLive(atIssue, result)) {
                 verdict(pen, row, limit.get(), examined);
             }
         }
@@ -230,8 +230,11 @@ record FormulaBlock(String title, String note, Optional<Formula> formula, List<L
                 Look.WORD);
     }
 
-    /** Whether the figure decides; what somebody says does not apply, and what was never measured, stays as it is. */
-    private static boolean isLive(Verdict atIssue) {
+    /** Whether the figure decides: not where somebody says it does not apply, nor where a small move changes the law. */
+    private static boolean isLive(Verdict atIssue, Term result) {
+        if (result instanceof Working working && working.flips()) {
+            return false;
+        }
         return atIssue == Verdict.MET
                 || atIssue == Verdict.MET_UNCONFIRMED
                 || atIssue == Verdict.NOT_MET

@@ -113,6 +113,9 @@ final class LedgerSheet {
         boolean complete = lines.stream().allMatch(line -> line.mass().amount().isPresent());
         pen.text(row, 0, complete ? "together" : "together, as far as recorded", Look.TEXT);
         String cells = Pen.address(first, SI_MASS) + ":" + Pen.address(row - 1, SI_MASS);
+        for (int column = MASS; column < WIDTHS.length; column++) {
+            pen.blank(row, column, Look.TEXT);
+        }
         pen.formula(row, SI_MASS, "SUM(" + cells + ")", sum, Look.FIGURE, Decimals.of(sum, 0));
     }
 }

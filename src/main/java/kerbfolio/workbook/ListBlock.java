@@ -84,7 +84,6 @@ final class ListBlock implements Block {
         for (Column column : columns.values()) {
             Declared declared = column.declared();
             pen.text(top + 1, at, declared.meaning(), Look.SMALL_HEAD);
-            pen.heighten(top + 1, at, declared.meaning());
             pen.text(
                     top + 2,
                     at,

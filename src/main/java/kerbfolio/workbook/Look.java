@@ -38,12 +38,27 @@ enum Look {
         return this == SMALL || this == SMALL_HEAD || this == SMALL_LINE;
     }
 
+    /** Heads sit on what they head. */
+    boolean sitsLow() {
+        return isHead() || this == SMALL_HEAD || this == HEADING;
+    }
+
     boolean isRight() {
         return this == FIGURE || this == FIGURE_HEAD || this == SMALL_HEAD || this == INPUT;
     }
 
     boolean isWrapped() {
         return this != TITLE && this != HEADING && this != LINE && this != SMALL_LINE && this != FIGURE;
+    }
+
+    /** Words keep off the figure that may stand to their left. */
+    boolean isIndented() {
+        return isWrapped() && !isRight();
+    }
+
+    /** Characters of running text that go into the width of one character of a column, which is that of a figure. */
+    double density() {
+        return isSmall() ? 1.3 : isBold() ? 1.05 : 1.15;
     }
 
     boolean isHead() {

@@ -16,7 +16,13 @@ final class Pen {
     static final String AS_TYPED = "General";
 
     private static final String DAY = "yyyy\\-mm\\-dd";
-    private static final float LINE = 12;
+    private static final float LINE = 11.5f;
+    private static final float HEADING = 20;
+    private static final float PADDING = 2.5f;
+
+    /** A row is never higher than a page; what is longer is read in the cell. */
+    private static final int MOST_LINES = 30;
+
     private static final double UNITS_PER_CHARACTER = 256;
 
     private final XSSFSheet sheet;
@@ -32,6 +38,15 @@ final class Pen {
     }
 
     void text(int row, int column, String text, Look look) {
+        place(row, column, text, look);
+        if (look == Look.HEADING) {
+            heighten(row(row), HEADING);
+        } else if (look.isWrapped()) {
+            heighten(row(row), height(text, width(column), look));
+        }
+    }
+
+    private void place(int row, int column, String text, Look look) {
         CellText cellText = CellText.of(text);
         XSSFCell cell = cell(row, column);
         cell.setCellValue(cellText.stored());
@@ -46,13 +61,13 @@ final class Pen {
 
     /** Text over several columns, in a row high enough for it. */
     void across(int row, int first, int last, String text, Look look) {
-        text(row, first, text, look);
+        place(row, first, text, look);
         sheet.addMergedRegion(new CellRangeAddress(row, row, first, last));
-        double characters = 0;
+        double width = 0;
         for (int column = first; column <= last; column++) {
-            characters += sheet.getColumnWidth(column) / UNITS_PER_CHARACTER;
+            width += width(column);
         }
-        row(row).setHeightInPoints(LINE * lines(text, characters));
+        row(row).setHeightInPoints(height(text, width, look));
     }
 
     void number(int row, int column, double number, Look look, String format) {
@@ -92,33 +107,43 @@ final class Pen {
         cell.setCellStyle(styles.of(look, "", false));
     }
 
-    /** Makes a row high enough for text in a column of its own. */
-    void heighten(int row, int column, String text) {
-        double characters = sheet.getColumnWidth(column) / UNITS_PER_CHARACTER;
-        float wanted = LINE * lines(text, characters);
-        if (row(row).getHeightInPoints() < wanted) {
-            row(row).setHeightInPoints(wanted);
-        }
-    }
-
     static String address(int row, int column) {
         return new CellReference(row, column).formatAsString();
     }
 
+    private double width(int column) {
+        return sheet.getColumnWidth(column) / UNITS_PER_CHARACTER;
+    }
+
+    private static float height(String text, double width, Look look) {
+        double fits = Math.max(1, (width - 1) * look.density());
+        return PADDING + LINE * Math.min(MOST_LINES, lines(text, fits));
+    }
+
+    /** High enough for its text as written; a spreadsheet fits it anew when the text is edited. */
+    private static void heighten(XSSFRow row, float wanted) {
+        if (row.getHeightInPoints() < wanted) {
+            row.setHeightInPoints(wanted);
+            row.getCTRow().unsetCustomHeight();
+        }
+    }
+
     /** Lines a text takes, broken between words. */
-    private static int lines(String text, double characters) {
+    private static int lines(String text, double fits) {
         int lines = 0;
         for (String paragraph : text.split("\n", -1)) {
-            int at = 0;
+            double at = 0;
             lines++;
             for (String word : paragraph.split(" ", -1)) {
-                if (at > 0 && at + 1 + word.length() > characters) {
+                double length = word.length();
+                if (at > 0 && at + 1 + length > fits) {
                     lines++;
                     at = 0;
                 }
-                at += (at == 0 ? 0 : 1) + word.length();
-                lines += (int) (Math.max(0, at - 1) / characters);
-                at = at > characters ? (int) (at % characters) : at;
+                at += (at == 0 ? 0 : 1) + length;
+                for (; at > fits; at -= fits) {
+                    lines++;
+                }
             }
         }
         return lines;

@@ -25,7 +25,7 @@ final class PunchListSheet {
     private static final int DUE = 8;
     private static final int CLOSED = 10;
     private static final int ROOM = 12;
-    private static final int[] WIDTHS = {17, 8, 42, 16, 12, 12, 12, 16, 12, 16, 12, 28, 20, 28};
+    private static final int[] WIDTHS = {15, 6, 40, 14, 11, 11, 11, 15, 11, 15, 11, 24, 16, 24};
 
     private PunchListSheet() {}
 

@@ -88,7 +88,7 @@ final class ReadingsSheet {
                 "Numbers on a light ground may be changed; everything computed from them follows. What counts is the job "
                         + "file: the shop takes changes into it and issues again.",
                 Look.SMALL_LINE);
-        pen.texts(HEAD, 0, Look.HEAD, "figure", "in the job file");
+        pen.texts(HEAD, 0, Look.HEAD, "figure", "in the job file; for a limit, set and key");
         pen.text(HEAD, NUMBER, "number", Look.FIGURE_HEAD);
         pen.text(HEAD, 3, "unit", Look.HEAD);
         pen.text(HEAD, SI, "in SI, live", Look.FIGURE_HEAD);
@@ -111,7 +111,7 @@ final class ReadingsSheet {
 
     private void line(Pen pen, int row, Term leaf, CellRangeAddressList inputs) {
         pen.text(row, 0, leaf.name(), Look.TEXT);
-        pen.text(row, 1, JobPath.of(leaf).orElse(""), Look.SMALL);
+        pen.text(row, 1, place(leaf), Look.SMALL);
         Unit unit = leaf.unit();
         boolean editable = isEditable(leaf);
         Optional<Amount> amount = leaf.amount();
@@ -132,6 +132,12 @@ final class ReadingsSheet {
         pen.text(row, 5, unit.coherent().text(), Look.TEXT);
         pen.text(row, 7, leaf.basis().word(), Look.TEXT);
         pen.text(row, 8, leaf.origin(), Look.TEXT);
+    }
+
+    private static String place(Term leaf) {
+        return leaf instanceof Limit limit
+                ? limit.set() + ", " + limit.key()
+                : JobPath.of(leaf).orElse("");
     }
 
     private static void number(Pen pen, int row, Term leaf, boolean editable) {

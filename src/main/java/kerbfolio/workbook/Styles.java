@@ -55,8 +55,9 @@ final class Styles {
         XSSFCellStyle style = book.createCellStyle();
         style.setFont(fonts.computeIfAbsent(face(look), this::font));
         style.setWrapText(look.isWrapped());
-        style.setVerticalAlignment(look.isHead() ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
+        style.setVerticalAlignment(look.sitsLow() ? VerticalAlignment.BOTTOM : VerticalAlignment.TOP);
         style.setAlignment(look.isRight() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+        style.setIndention((short) (look.isIndented() ? 1 : 0));
         style.setLocked(!look.isInput());
         style.setQuotePrefixed(key.quoted());
         if (!key.format().isEmpty()) {

@@ -64,22 +64,25 @@ final class SummarySheet {
     private void gates() {
         heading("Gates", "gate", "state", "reason", "finding or item");
         for (GateReport report : dossier.handover().gates()) {
-            String gate = report.gate() + ": " + report.gate().meaning();
-            pen.text(row, 0, gate, Look.TEXT);
+            pen.text(row, 0, report.gate().toString(), Look.WORD);
             pen.text(row, 1, report.state().toString(), Look.WORD);
-            if (report.reasons().isEmpty() && report.waivers().isEmpty()) {
-                line("", "");
-            }
+            rest(report.gate().meaning(), "");
             for (Reason reason : report.reasons()) {
-                line(reason.state() + ": " + reason.text(), reason.finding());
+                line("", "", reason.state() + ": " + reason.text(), reason.finding());
             }
             for (Waiver waiver : report.waivers()) {
-                line("by waiver of " + waiver.by() + ": " + waiver.reason(), waiver.finding());
+                line("", "", "by waiver of " + waiver.by() + ": " + waiver.reason(), waiver.finding());
             }
         }
     }
 
-    private void line(String text, String id) {
+    private void line(String first, String second, String text, String id) {
+        pen.text(row, 0, first, Look.TEXT);
+        pen.text(row, 1, second, Look.TEXT);
+        rest(text, id);
+    }
+
+    private void rest(String text, String id) {
         pen.text(row, 2, text, Look.TEXT);
         pen.text(row, 3, id, Look.SMALL);
         row++;
@@ -91,10 +94,10 @@ final class SummarySheet {
         }
         heading("Next readings worth taking", "minutes, about", "takes", "what", "where it goes in the job file");
         for (NextReading reading : dossier.handover().next()) {
-            pen.text(row, 0, String.valueOf(reading.minutes()), Look.TEXT);
-            pen.text(row, 1, reading.instrument(), Look.TEXT);
             int findings = reading.findings().size();
             line(
+                    String.valueOf(reading.minutes()),
+                    reading.instrument(),
                     reading.what() + " (" + findings + (findings == 1 ? " finding lacks it)" : " findings lack it)"),
                     String.join(", ", reading.paths()));
         }
@@ -106,9 +109,7 @@ final class SummarySheet {
         }
         heading(title, "date", "by", "reason", "finding or check");
         for (Handover.NamedLine line : lines) {
-            pen.text(row, 0, line.date(), Look.TEXT);
-            pen.text(row, 1, line.by(), Look.TEXT);
-            line(line.reason(), line.what());
+            line(line.date(), line.by(), line.reason(), line.what());
         }
     }
 

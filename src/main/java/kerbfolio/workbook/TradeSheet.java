@@ -24,8 +24,8 @@ final class TradeSheet {
 
     private static final int FIRST_BLOCK = 3;
     private static final int HEAD = 1;
-    private static final int[] WIDTHS = {32, 11, 9, 10, 9, 10, 10, 17, 17};
-    private static final int INPUT_WIDTH = 11;
+    private static final int[] WIDTHS = {32, 11, 9, 10, 9, 10, 10, 19, 18};
+    private static final int INPUT_WIDTH = 12;
 
     private final Trade trade;
     private final List<Block> blocks;
@@ -56,7 +56,7 @@ final class TradeSheet {
             widths[i] = i < INPUTS ? WIDTHS[i] : INPUT_WIDTH;
         }
         Pen pen = binding.sheet(name(), HEAD, widths);
-        pen.text(0, 0, name() + ": figure, value, limit and margin are live", Look.TITLE);
+        pen.text(0, 0, name() + ": figures, limits, margins and verdicts are live", Look.TITLE);
         pen.texts(HEAD, SUBJECT, Look.HEAD, "subject");
         pen.texts(HEAD, RESULT, Look.FIGURE_HEAD, "figure");
         pen.texts(HEAD, UNIT, Look.HEAD, "unit");
