@@ -90,7 +90,7 @@ public final class Evidence {
         if (quantity.sense() != Sense.VALUE) {
             return new Absent(path, name, Unit.of(unit), "is stated as " + quantity + ", a bound and not a value");
         }
-        boolean isNamed = by != null && !by.isBlank();
+        String who = by == null ? "" : by.strip();
         Map<String, Double> effects =
                 quantity.half().isPresent() ? Map.of(path, quantity.half().getAsDouble() / RECTANGULAR) : Map.of();
         return new Known(
@@ -99,8 +99,8 @@ public final class Evidence {
                 quantity,
                 new Amount(quantity.si(), effects),
                 Basis.STATED,
-                isNamed ? by : "nobody is named for it",
-                isNamed ? List.of() : List.of("nobody is named who states " + name));
+                who.isEmpty() ? "nobody is named for it" : who,
+                who.isEmpty() ? List.of("nobody is named who states " + name) : List.of());
     }
 
     /** A figure on somebody's sheet, rounded to the digits written unless a ± is. */

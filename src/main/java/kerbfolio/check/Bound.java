@@ -24,9 +24,22 @@ public enum Bound {
         return this == AT_MOST || this == BELOW;
     }
 
-    /** Whether the value itself is allowed. */
-    boolean allowsEqual() {
-        return this == AT_MOST || this == AT_LEAST;
+    /**
+     * Judges a figure: decided only if its whole expanded uncertainty lies on one side of the limit.
+     *
+     * @param dust a difference that is none
+     */
+    public Verdict judge(double value, double expanded, double limit, double dust) {
+        double inside = isCeiling() ? limit - value : value - limit;
+        if (allows(inside - expanded, dust)) {
+            return Verdict.MET;
+        }
+        return allows(inside + expanded, dust) ? Verdict.UNDECIDED : Verdict.NOT_MET;
+    }
+
+    private boolean allows(double inside, double dust) {
+        boolean equal = this == AT_MOST || this == AT_LEAST;
+        return equal ? inside >= -dust : inside > dust;
     }
 
     /** As it is written in a requirement set and on paper. */

@@ -34,19 +34,13 @@ public record Limit(
         if (term.amount().isEmpty()) {
             return Verdict.NO_EVIDENCE;
         }
-        Amount amount = term.amount().get();
-        double limit = value.si();
-        double reach = amount.expanded();
-        double inside = bound.isCeiling() ? limit - amount.si() : amount.si() - limit;
-        double dust = DUST * Math.max(Math.abs(limit), size(term));
-        boolean flips = term instanceof Working working && working.flips();
-        if (flips) {
+        if (term instanceof Working working && working.flips()) {
             return Verdict.UNDECIDED;
         }
-        if (allows(inside - reach, dust)) {
-            return isWeak(term) ? Verdict.MET_UNCONFIRMED : Verdict.MET;
-        }
-        return allows(inside + reach, dust) ? Verdict.UNDECIDED : Verdict.NOT_MET;
+        Amount amount = term.amount().get();
+        double dust = DUST * Math.max(Math.abs(value.si()), size(term));
+        Verdict verdict = bound.judge(amount.si(), amount.expanded(), value.si(), dust);
+        return verdict == Verdict.MET && isWeak(term) ? Verdict.MET_UNCONFIRMED : verdict;
     }
 
     /** Why a figure met against this limit would not clear a gate; empty if it would. */
@@ -71,10 +65,6 @@ public record Limit(
 
     private boolean isWeak(Term term) {
         return !reservations(term).isEmpty();
-    }
-
-    private boolean allows(double inside, double dust) {
-        return bound.allowsEqual() ? inside >= -dust : inside > dust;
     }
 
     @Override

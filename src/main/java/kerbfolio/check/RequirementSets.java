@@ -5,12 +5,9 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.List;
 import kerbfolio.job.Job;
 import kerbfolio.job.JobFile;
-import kerbfolio.reading.Complaint;
 import kerbfolio.reading.Complaints;
-import kerbfolio.reading.Place;
 import kerbfolio.reading.RecordReader;
 
 /** Finds the requirement sets a job names: those that travel with the program, or a shop's own file beside the job file. */
@@ -45,7 +42,7 @@ public final class RequirementSets {
     /** A shop's own file goes before the one that travels with the program. */
     private static RequirementSet find(String name, JobFile file, String path) throws Complaints, IOException {
         if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]*")) {
-            throw complaint(file, path, "`" + name + "` is no name of a requirement set");
+            throw file.places().refusal(path, "`" + name + "` is no name of a requirement set");
         }
         Path own = file.file().resolveSibling(name + ".yaml");
         if (Files.isRegularFile(own) && !own.equals(file.file())) {
@@ -54,24 +51,14 @@ public final class RequirementSets {
         }
         try (InputStream in = RequirementSets.class.getResourceAsStream("/shared/requirement-sets/" + name + ".yaml")) {
             if (in == null) {
-                throw complaint(
-                        file,
-                        path,
-                        "there is no requirement set `" + name + "`; write " + BUILT_IN + ", or put a file " + name
-                                + ".yaml beside the job file");
+                throw file.places()
+                        .refusal(
+                                path,
+                                "there is no requirement set `" + name + "`; write " + BUILT_IN + ", or put a file "
+                                        + name + ".yaml beside the job file");
             }
             return RecordReader.read(name + ".yaml", in.readAllBytes(), RequirementSet.class)
                     .value();
         }
-    }
-
-    private static Complaints complaint(JobFile file, String path, String what) {
-        Place place = file.places().at(path);
-        return new Complaints(List.of(new Complaint(
-                String.valueOf(file.file().getFileName()),
-                place.line(),
-                place.column(),
-                path.replace(".", " > "),
-                what)));
     }
 }

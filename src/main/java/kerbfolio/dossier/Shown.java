@@ -1,9 +1,12 @@
 package kerbfolio.dossier;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limit;
+import kerbfolio.check.Verdict;
 import kerbfolio.formula.Known;
 import kerbfolio.formula.Term;
 import kerbfolio.quantity.Amount;
@@ -20,6 +23,9 @@ import kerbfolio.quantity.UnitSystem;
  */
 public record Shown(String large, String small, boolean isKnown) {
     private static final int MOST_DECIMALS = 6;
+    private static final int LIMIT_DIGITS = 6;
+    private static final double DUST = 1e-12;
+
     public static final Shown NOTHING = new Shown("", "", false);
 
     /** A figure without a limit, rounded to nearest. */
@@ -54,24 +60,31 @@ public record Shown(String large, String small, boolean isKnown) {
     private static String text(Term term, Amount amount, Unit unit, RoundingMode mode, Optional<Limit> limit) {
         double number = unit.fromSi(amount.si());
         double reach = unit.differenceFromSi(amount.expanded());
-        if (reach == 0) {
-            return exact(term, number, unit, mode) + unit(unit);
+        if (reach == 0 && term instanceof Limit bar) {
+            return bar(bar, unit) + unit(unit);
         }
-        int decimals = Notation.decimalsFor(reach);
-        if (limit.isPresent()) {
-            decimals = agreeing(
-                    number, reach, decimals, unit.fromSi(limit.get().value().si()), mode);
+        if (reach == 0 && term instanceof Known known && known.unit().text().equals(unit.text())) {
+            // A figure somebody wrote keeps the digits he wrote.
+            return known.quantity().digits().replace('-', '\u2212') + unit(unit);
         }
-        return Notation.fixed(number, decimals, mode) + " ± " + Notation.fixed(reach, decimals, RoundingMode.CEILING)
-                + unit(unit);
+        int known = reach == 0 ? Notation.decimalsOf(number) : Notation.decimalsFor(reach);
+        int decimals =
+                limit.map(l -> agreeing(number, reach, known, l, unit, mode)).orElse(known);
+        String doubt = reach == 0 ? "" : " ± " + Notation.fixed(reach, decimals, RoundingMode.CEILING);
+        return Notation.fixed(number, decimals, mode) + doubt + unit(unit);
     }
 
-    /** A figure somebody wrote keeps the digits he wrote. */
-    private static String exact(Term term, double number, Unit unit, RoundingMode mode) {
-        if (term instanceof Known known && known.unit().text().equals(unit.text())) {
-            return known.quantity().digits().replace('-', '\u2212');
+    /** A limit as written; in the other system with digits enough that nothing measured is lost between the two. */
+    private static String bar(Limit limit, Unit unit) {
+        if (limit.unit().text().equals(unit.text())) {
+            return limit.value().digits().replace('-', '\u2212');
         }
-        return Notation.fixed(number, Notation.decimalsOf(number), mode);
+        double number = unit.fromSi(limit.value().si());
+        int decimals = new BigDecimal(number)
+                .round(new MathContext(LIMIT_DIGITS, RoundingMode.HALF_EVEN))
+                .stripTrailingZeros()
+                .scale();
+        return Notation.fixed(number, Math.max(0, Math.min(MOST_DECIMALS, decimals)), RoundingMode.HALF_EVEN);
     }
 
     private static String number(Amount amount, Unit unit, RoundingMode mode) {
@@ -80,23 +93,22 @@ public record Shown(String large, String small, boolean isKnown) {
         return Notation.fixed(number, known < 0 ? Notation.decimalsOf(number) : known, mode);
     }
 
-    /** More decimals until the rounded figures fall on the same side of the limit as the exact ones. */
-    private static int agreeing(double number, double reach, int from, double limit, RoundingMode mode) {
+    /** More decimals until whoever reads figure and limit off the page comes to the same verdict. */
+    private static int agreeing(double number, double reach, int from, Limit limit, Unit unit, RoundingMode mode) {
+        Verdict exact = judge(limit, number, reach, unit.fromSi(limit.value().si()));
+        double bar = parse(bar(limit, unit));
         for (int decimals = from; decimals < MOST_DECIMALS; decimals++) {
             double shown = parse(Notation.fixed(number, decimals, mode));
             double shownReach = parse(Notation.fixed(reach, decimals, RoundingMode.CEILING));
-            if (side(number, reach, limit) == side(shown, shownReach, limit)) {
+            if (judge(limit, shown, shownReach, bar) == exact) {
                 return decimals;
             }
         }
         return MOST_DECIMALS;
     }
 
-    private static int side(double number, double reach, double limit) {
-        if (number - reach >= limit) {
-            return 1;
-        }
-        return number + reach <= limit ? -1 : 0;
+    private static Verdict judge(Limit limit, double number, double reach, double bar) {
+        return limit.bound().judge(number, reach, bar, DUST * Math.max(Math.abs(number), Math.abs(bar)));
     }
 
     private static double parse(String text) {

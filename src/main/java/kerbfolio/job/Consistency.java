@@ -20,7 +20,7 @@ record Consistency(Attachments attachments) implements Meaning<Job> {
         folderName("job.revision", job.job().revision(), complaints);
         new Ids(job, complaints).examine();
         new Days(job, complaints).examine();
-        new Figures(complaints).examine(job);
+        new Plausibility(complaints).examine(job);
         attached(job, complaints);
     }
 

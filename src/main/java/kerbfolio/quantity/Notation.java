@@ -35,7 +35,9 @@ public final class Notation {
         if (uncertainty <= 0 || !Double.isFinite(uncertainty)) {
             return -1;
         }
-        return clamp(1 - (int) Math.floor(Math.log10(uncertainty)));
+        // 2 · 0.05 may come out a hair below 0.1, which is no third digit.
+        var digits = new BigDecimal(uncertainty).round(new MathContext(12, RoundingMode.HALF_EVEN));
+        return clamp(2 - digits.precision() + digits.scale());
     }
 
     /** Decimals that show a number without a known uncertainty to four significant digits. */

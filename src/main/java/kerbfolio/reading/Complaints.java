@@ -14,11 +14,6 @@ public final class Complaints extends Exception {
         this.list = List.copyOf(list);
     }
 
-    /** One complaint by somebody who knows the path, but not the file; {@link Places#locate} adds where it is. */
-    public static Complaints of(String path, String text) {
-        return new Complaints(List.of(new Complaint("", 0, 0, path, text)));
-    }
-
     public List<Complaint> list() {
         return list;
     }

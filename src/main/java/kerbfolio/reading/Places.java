@@ -47,13 +47,9 @@ public final class Places {
         return text.place(node.pointer(), node.end());
     }
 
-    /** The same complaints, each that had no place yet with its place in this file. */
-    public Complaints locate(Complaints complaints) {
-        return new Complaints(complaints.list().stream().map(this::locate).toList());
-    }
-
-    private Complaint locate(Complaint complaint) {
-        return complaint.line() > 0 ? complaint : text.complaint(nearest(complaint.path()), complaint.text());
+    /** One complaint of what is written at a path, by somebody who cannot go on. */
+    public Complaints refusal(String path, String what) {
+        return new Complaints(List.of(text.complaint(nearest(path), what)));
     }
 
     Node nearest(String path) {

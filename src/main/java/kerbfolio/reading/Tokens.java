@@ -94,10 +94,8 @@ final class Tokens {
             while (parser.nextToken() != JsonToken.END_ARRAY) {
                 node.entries().add(node(node, "", 0, depth + 1));
             }
-        } else {
-            if (refuseOdd(node.text(), start, node)) {
-                node.refuse();
-            }
+        } else if (refuseOdd(node.text(), start, node)) {
+            node.refuse();
         }
         node.endsAt(end());
         return node;
@@ -124,7 +122,7 @@ final class Tokens {
     }
 
     /** Aliases arrive as if they were texts, tags and the anchors of texts not at all: all would be silently wrong. */
-    private void refuseShorthand(Node node, int start) {
+    private void refuseShorthand(Node node, int start) throws Complaints {
         if (!(parser instanceof YAMLParser yaml) || start >= text.text().length()) {
             return;
         }
@@ -188,7 +186,10 @@ final class Tokens {
         return offsets.chars(parser.currentLocation().getCharOffset());
     }
 
-    private void complain(int at, Node node, String what) {
+    private void complain(int at, Node node, String what) throws Complaints {
+        if (complaints.size() == ComplaintBook.MOST) {
+            throw stop(at, ComplaintBook.TOO_MANY);
+        }
         complaints.add(text.complaint(at, node.words(), what));
     }
 

@@ -51,7 +51,20 @@ class HostileFileTest {
         // 40 anchors and 390 aliases; 200 are said.
         assertEquals(201, complaints.size());
         assertEquals("f.yaml:3:7: papers > x0: `&x0` names a place to refer to; leave the name out", complaints.get(0));
-        assertTrue(complaints.get(200).endsWith("230 more complaints follow; correct these and read the file again"));
+        assertTrue(complaints.get(200).endsWith("more complaints than these; correct these and read the file again"));
+    }
+
+    @Test
+    void aThousandFaultsAreNotAllSaid() {
+        List<String> complaints = Refusal.of(
+                "id: a\n"
+                        + IntStream.range(0, 5_000)
+                                .mapToObj(i -> "odd" + i + ": 1\n")
+                                .collect(Collectors.joining()),
+                Crate.class);
+        assertEquals(201, complaints.size());
+        assertTrue(complaints.get(199).startsWith("f.yaml:201:1: odd199: unknown key `odd199`"));
+        assertTrue(complaints.get(200).endsWith("more complaints than these; correct these and read the file again"));
     }
 
     @Test

@@ -81,13 +81,14 @@ class PlacesTest {
     }
 
     @Test
-    void aComplaintByPathAloneIsLocatedLater() throws Exception {
-        Complaints loose = Complaints.of("papers[1].note", "too short");
-        assertEquals("papers[1].note: too short", loose.getMessage());
-        Complaints located = places("f.yaml", YAML).locate(loose);
-        assertEquals("f.yaml:8:12: papers > entry 2 > note: too short", located.getMessage());
+    void aPathAloneIsEnoughToRefuse() throws Exception {
+        Places places = places("f.yaml", YAML);
         assertEquals(
-                located.getMessage(), places("g.yaml", YAML).locate(located).getMessage());
+                "f.yaml:8:12: papers > entry 2 > note: too short",
+                places.refusal("papers[1].note", "too short").getMessage());
+        assertEquals(
+                "f.yaml:6:5: papers > drive-unit: no mass",
+                places.refusal("papers[drive-unit].mass", "no mass").getMessage());
     }
 
     private static Places places(String name, String text) throws Complaints {

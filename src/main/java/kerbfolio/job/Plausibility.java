@@ -11,7 +11,7 @@ import kerbfolio.reading.Quoted;
 import org.jspecify.annotations.Nullable;
 
 /** Figures no car can have, whatever was measured. */
-final class Figures {
+final class Plausibility {
     /** Speed symbols of ISO 4000-1 and UN Regulation No. 30, slowest first (order from memory). */
     private static final List<String> SPEED_SYMBOLS = Stream.concat(
                     IntStream.rangeClosed(1, 8).mapToObj(i -> "A" + i),
@@ -23,7 +23,7 @@ final class Figures {
 
     private final ComplaintBook complaints;
 
-    Figures(ComplaintBook complaints) {
+    Plausibility(ComplaintBook complaints) {
         this.complaints = complaints;
     }
 
