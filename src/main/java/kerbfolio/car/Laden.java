@@ -102,6 +102,6 @@ public final class Laden {
     }
 
     private static List<Term> nothing(String unit) {
-        return List.of(new Absent("vehicle.load", "load the owner declares", Unit.of(unit), "not recorded"));
+        return List.of(new Absent("vehicle.load", "load the owner declares", Unit.of(unit), Absent.UNRECORDED));
     }
 }

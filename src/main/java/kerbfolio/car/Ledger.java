@@ -129,13 +129,13 @@ public final class Ledger {
     /** A side nobody wrote anything on is not a side without mass. */
     private static List<Term> masses(List<Line> lines, String section, String what) {
         return lines.isEmpty()
-                ? List.of(new Absent(section, what, Unit.of("kg"), "not recorded"))
+                ? List.of(new Absent(section, what, Unit.of("kg"), Absent.UNRECORDED))
                 : lines.stream().map(Line::mass).toList();
     }
 
     private static List<Term> places(List<Line> lines, String section, String what) {
         return lines.isEmpty()
-                ? List.of(new Absent(section, what, Unit.of("mm"), "not recorded"))
+                ? List.of(new Absent(section, what, Unit.of("mm"), Absent.UNRECORDED))
                 : lines.stream().map(Line::x).toList();
     }
 }

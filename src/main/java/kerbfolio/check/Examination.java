@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import kerbfolio.car.Car;
+import kerbfolio.formula.Absent;
 import kerbfolio.job.NotApplicable;
 
 /**
@@ -29,6 +30,13 @@ public record Examination(Check check, List<Row> rows) {
                     ? Verdict.NOT_APPLICABLE
                     : finding.verdict();
         }
+
+        private boolean isSilent() {
+            List<Absent> missing = finding.result().missing();
+            return verdict() == Verdict.NO_EVIDENCE
+                    && !missing.isEmpty()
+                    && missing.stream().allMatch(Absent::isUnrecorded);
+        }
     }
 
     /** Runs a check. */
@@ -41,13 +49,10 @@ public record Examination(Check check, List<Row> rows) {
         return new Examination(check, List.copyOf(rows));
     }
 
-    /** The same without the rows nobody asked for and nobody recorded. */
+    /** The same without the rows nobody asked for and nobody recorded; what was recorded and cannot be used is said. */
     public Examination withoutSilence() {
         return new Examination(
-                check,
-                rows.stream()
-                        .filter(row -> row.verdict() != Verdict.NO_EVIDENCE)
-                        .toList());
+                check, rows.stream().filter(row -> !row.isSilent()).toList());
     }
 
     private static Optional<NotApplicable> notApplicable(Car car, String check, String id) {

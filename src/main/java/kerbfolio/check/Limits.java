@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import kerbfolio.car.Evidence;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Confirmation;
@@ -13,6 +15,7 @@ import kerbfolio.job.Job;
 import kerbfolio.job.Tier;
 import kerbfolio.quantity.Unit;
 import kerbfolio.source.Citation;
+import kerbfolio.source.Table;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -40,6 +43,16 @@ public final class Limits {
 
     public List<RequirementSet> compared() {
         return compared;
+    }
+
+    /** Whether a set in force, or a published table, goes by that name and has that key. */
+    boolean has(String set, String key) {
+        if (set.equals(Evidence.TABLES)) {
+            return Table.isThere(key);
+        }
+        return Stream.concat(Stream.of(home, house), compared.stream())
+                .filter(candidate -> candidate.set().equals(set))
+                .anyMatch(candidate -> find(candidate, key).isPresent());
     }
 
     /** The limit of a key; empty if the home set asks nothing of the kind. */

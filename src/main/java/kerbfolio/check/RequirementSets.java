@@ -5,8 +5,11 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.List;
+import kerbfolio.job.Confirmation;
 import kerbfolio.job.Job;
 import kerbfolio.job.JobFile;
+import kerbfolio.reading.Complaint;
 import kerbfolio.reading.Complaints;
 import kerbfolio.reading.RecordReader;
 
@@ -32,11 +35,33 @@ public final class RequirementSets {
         for (String name : job.job().comparedWith()) {
             compared.add(find(name, file, "job.compared-with"));
         }
-        return new Limits(
+        var limits = new Limits(
                 find(home == null ? DEFAULT : home, file, "job.home-set"),
                 find(HOUSE, file, "job.home-set"),
                 compared,
                 job);
+        confirmed(limits, file);
+        return limits;
+    }
+
+    /** A confirmation of a figure no set in force has confirms nothing, and whoever wrote it should know. */
+    private static void confirmed(Limits limits, JobFile file) throws Complaints {
+        var wrong = new ArrayList<Complaint>();
+        List<Confirmation> confirmations = file.job().confirmations();
+        for (int i = 0; i < confirmations.size(); i++) {
+            Confirmation confirmation = confirmations.get(i);
+            for (String key : confirmation.limits()) {
+                if (!limits.has(confirmation.set(), key)) {
+                    String what = "set `" + confirmation.set() + "` is not in force here or has no `" + key + "`";
+                    wrong.addAll(file.places()
+                            .refusal("confirmations[" + i + "].limits", what)
+                            .list());
+                }
+            }
+        }
+        if (!wrong.isEmpty()) {
+            throw new Complaints(wrong);
+        }
     }
 
     /** A shop's own file goes before the one that travels with the program. */

@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Examination;
@@ -16,8 +17,13 @@ import kerbfolio.check.RequirementSets;
 import kerbfolio.checks.CheckList;
 import kerbfolio.formula.Declared;
 import kerbfolio.formula.Formula;
+import kerbfolio.formula.Plain;
+import kerbfolio.formula.Term;
+import kerbfolio.formula.Working;
 import kerbfolio.job.Job;
 import kerbfolio.job.JobFile;
+import kerbfolio.reading.Complaint;
+import kerbfolio.reading.Complaints;
 import kerbfolio.reading.RecordReader;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -31,8 +37,9 @@ import picocli.CommandLine.Spec;
         description = "Prints a check's question, formula, symbols, limit and source.",
         mixinStandardHelpOptions = true)
 final class Explain implements Callable<Integer> {
+    private static final String BLANK_NAME = "blank";
     private static final String BLANK =
-            "{kerbfolio: 1, job: {number: x, revision: x, date: 2000-01-01, tier: full, home-set: %s}}";
+            "{kerbfolio: 1, job: {number: x, revision: x, date: 2000-01-01, tier: full, home-set: '%s'}}";
 
     @Parameters(paramLabel = "CHECK", arity = "0..1", description = "name of the check; without it, all names")
     private String name = "";
@@ -54,14 +61,28 @@ final class Explain implements Callable<Integer> {
         for (Check check : CheckList.ALL) {
             if (check.id().equals(name)) {
                 byte[] blank = BLANK.formatted(set).getBytes(UTF_8);
-                var parsed = RecordReader.read("blank", blank, Job.class);
-                var nothing = new JobFile(parsed.value(), Path.of("blank"), blank, parsed.places());
-                explain(check, nothing.job(), RequirementSets.limits(nothing), out);
+                var parsed = RecordReader.read(BLANK_NAME, blank, Job.class);
+                var nothing = new JobFile(parsed.value(), Path.of(BLANK_NAME), blank, parsed.places());
+                try {
+                    explain(check, nothing.job(), RequirementSets.limits(nothing), out);
+                } catch (Complaints e) {
+                    return refuse(e);
+                }
                 out.flush();
                 return Kerbfolio.FREE;
             }
         }
         spec.commandLine().getErr().println("There is no check `" + name + "`; `kerbfolio explain` lists them.");
+        return Kerbfolio.WRONG;
+    }
+
+    /** What is wrong with the set that was named, without the place it has in a job nobody wrote. */
+    private int refuse(Complaints complaints) throws Complaints {
+        Complaint first = complaints.list().get(0);
+        if (!first.file().equals(BLANK_NAME)) {
+            throw complaints;
+        }
+        spec.commandLine().getErr().println("--set: " + first.text());
         return Kerbfolio.WRONG;
     }
 
@@ -74,14 +95,28 @@ final class Explain implements Callable<Integer> {
                 .map(Examination.Row::finding)
                 .toList();
         findings.stream()
-                .flatMap(finding -> finding.working().stream())
-                .map(working -> working.formula())
+                .flatMap(finding -> behind(finding.result()))
+                .filter(Working.class::isInstance)
+                .map(term -> ((Working) term).formula())
                 .distinct()
                 .forEach(formula -> print(formula, out));
-        findings.stream()
-                .flatMap(finding -> finding.limit().stream())
+        Stream.concat(
+                        findings.stream().flatMap(finding -> finding.limit().stream()),
+                        findings.stream()
+                                .flatMap(finding -> behind(finding.result()))
+                                .filter(Limit.class::isInstance)
+                                .map(Limit.class::cast))
                 .distinct()
                 .forEach(limit -> print(limit, out));
+    }
+
+    /** A figure and every figure it leans on, itself first. */
+    private static Stream<Term> behind(Term term) {
+        Term bare = term instanceof Plain plain ? plain.of() : term;
+        Stream<Term> inputs = bare instanceof Working working
+                ? working.inputs().values().stream().flatMap(List::stream)
+                : Stream.empty();
+        return Stream.concat(Stream.of(bare), inputs.flatMap(Explain::behind));
     }
 
     private static void print(Formula formula, PrintWriter out) {

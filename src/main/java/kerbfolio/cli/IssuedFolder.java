@@ -46,7 +46,12 @@ final class IssuedFolder {
             if (Files.exists(folder)) {
                 Path old = fresh.resolveSibling(fresh.getFileName() + "-old");
                 Files.move(folder, old, StandardCopyOption.ATOMIC_MOVE);
-                Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
+                try {
+                    Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
+                } catch (IOException e) {
+                    Files.move(old, folder, StandardCopyOption.ATOMIC_MOVE);
+                    throw e;
+                }
                 delete(old);
             } else {
                 Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);

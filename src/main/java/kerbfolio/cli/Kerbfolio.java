@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
 import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Properties;
@@ -11,6 +12,7 @@ import kerbfolio.reading.Complaints;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.IVersionProvider;
+import picocli.CommandLine.ParameterException;
 
 /** The program with its commands. */
 @Command(
@@ -25,7 +27,7 @@ import picocli.CommandLine.IVersionProvider;
         exitCodeList = {
             "0:nothing holds any gate",
             "1:written, and some gate is held or not examined",
-            "2:the job file is wrong; nothing is written",
+            "2:the job file or the command is wrong; nothing is written",
             "3:something could not be read or written"
         })
 public final class Kerbfolio {
@@ -44,7 +46,8 @@ public final class Kerbfolio {
     static CommandLine commandLine() {
         return new CommandLine(new Kerbfolio())
                 .setUsageHelpAutoWidth(true)
-                .setExitCodeExceptionMapper(failure -> failure instanceof Complaints ? WRONG : UNWRITTEN)
+                .setExitCodeExceptionMapper(failure ->
+                        failure instanceof Complaints || failure instanceof ParameterException ? WRONG : UNWRITTEN)
                 .setExecutionExceptionHandler((failure, command, parsed) -> {
                     PrintWriter err = command.getErr();
                     if (failure instanceof Complaints complaints) {
@@ -72,6 +75,9 @@ public final class Kerbfolio {
         }
         if (failure instanceof FileSystemException file && file.getReason() != null) {
             return file.getFile() + ": " + file.getReason();
+        }
+        if (failure instanceof FileAlreadyExistsException present) {
+            return present.getFile() + " exists already and was left alone";
         }
         return "Could not read or write: " + failure.getMessage();
     }

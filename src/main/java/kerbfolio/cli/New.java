@@ -2,6 +2,7 @@ package kerbfolio.cli;
 
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
@@ -12,6 +13,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -32,9 +34,18 @@ final class New implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (!number.matches("[A-Za-z0-9]([A-Za-z0-9._-]{0,38}[A-Za-z0-9])?")) {
+            throw new ParameterException(
+                    spec.commandLine(),
+                    "--number takes at most 40 of A-Z a-z 0-9 - _ . and begins and ends with a letter or digit");
+        }
+        Path folder = file.toAbsolutePath().getParent();
+        if (folder != null && !Files.isDirectory(folder)) {
+            throw new FileSystemException(folder.toString(), null, "there is no such folder");
+        }
         try (InputStream in = Objects.requireNonNull(New.class.getResourceAsStream("/kerbfolio/starter.yaml"))) {
             String text = new String(in.readAllBytes(), StandardCharsets.UTF_8)
-                    .replace("@number@", number.replaceAll("[^A-Za-z0-9._-]", "-"))
+                    .replace("@number@", number)
                     .replace("@date@", LocalDate.now(ZoneId.systemDefault()).toString());
             Files.writeString(file, text, StandardOpenOption.CREATE_NEW);
         }

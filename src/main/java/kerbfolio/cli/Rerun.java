@@ -1,6 +1,8 @@
 package kerbfolio.cli;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import kerbfolio.car.Car;
@@ -22,12 +24,16 @@ import kerbfolio.release.Release;
  */
 record Rerun(JobFile file, Release release, Dossier dossier) {
     static Rerun of(Path path) throws Complaints, IOException {
+        if (Files.isDirectory(path)) {
+            throw new FileSystemException(path.toString(), null, "is a folder and no job file");
+        }
         JobFile file = JobFile.read(path);
         Limits limits = RequirementSets.limits(file);
         var car = new Car(file.job());
         List<Examination> examinations = CheckList.ALL.stream()
                 .map(check -> Examination.of(check, car, limits))
                 .toList();
+        Names.check(file, examinations);
         var release = new Release(file.job(), examinations, limits);
         return new Rerun(file, release, Dossier.of(car, release, limits, Kerbfolio.program()));
     }

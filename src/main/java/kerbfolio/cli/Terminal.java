@@ -9,6 +9,7 @@ import kerbfolio.release.Reason;
 /** Findings and gates as plain text of at most 100 columns. */
 final class Terminal {
     private static final int REASONS = 6;
+    private static final int COLUMNS = 100;
 
     private Terminal() {}
 
@@ -43,11 +44,7 @@ final class Terminal {
             gate.reasons().stream()
                     .limit(REASONS)
                     .map(Reason::text)
-                    .forEach(reason -> text.append("  ")
-                            .append(gate.gate())
-                            .append(": ")
-                            .append(reason)
-                            .append('\n'));
+                    .forEach(reason -> wrap(gate.gate() + ": " + reason, text));
             if (gate.reasons().size() > REASONS) {
                 text.append("  ")
                         .append(gate.gate())
@@ -57,6 +54,23 @@ final class Terminal {
             }
         }
         return text.toString();
+    }
+
+    /** A line broken at its spaces, the rest of it set in. */
+    private static void wrap(String line, StringBuilder text) {
+        String indent = "  ";
+        int column = 0;
+        for (String word : line.split(" ")) {
+            if (column > 0 && column + 1 + word.length() > COLUMNS) {
+                text.append('\n');
+                indent = "      ";
+                column = 0;
+            }
+            String before = column == 0 ? indent : " ";
+            text.append(before).append(word);
+            column += before.length() + word.length();
+        }
+        text.append('\n');
     }
 
     private static void table(List<String[]> rows, StringBuilder text) {

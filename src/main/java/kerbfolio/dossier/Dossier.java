@@ -69,7 +69,8 @@ public record Dossier(
         for (Map.Entry<String, @Nullable Unread> section : sections.entrySet()) {
             Unread content = section.getValue();
             if (content != null) {
-                found.add(section.getKey() + " (" + content.entries() + " entries)");
+                String entries = content.entries() == 1 ? "1 entry" : content.entries() + " entries";
+                found.add(section.getKey() + " (" + entries + ")");
             }
         }
         return List.copyOf(found);

@@ -14,7 +14,8 @@ import kerbfolio.quantity.Unit;
  * @param reason why it cannot be used
  */
 public record Absent(String path, String name, Unit unit, String reason) implements Term {
-    private static final String UNRECORDED = "not recorded";
+    /** The reason of a figure nobody wrote. */
+    public static final String UNRECORDED = "not recorded";
 
     public static Absent unrecorded(String path, String name, String unit) {
         return new Absent(path, name, Unit.of(unit), UNRECORDED);

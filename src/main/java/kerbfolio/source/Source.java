@@ -2,8 +2,6 @@ package kerbfolio.source;
 
 /** The documents formulas are taken from; figures of regulations stand in requirement sets with their own documents. */
 public enum Source {
-    JCGM_100("JCGM 100:2008, Guide to the expression of uncertainty in measurement"),
-    JCGM_106("JCGM 106:2012, The role of measurement uncertainty in conformity assessment"),
     ISO_10392("ISO 10392:2011, Road vehicles \u2014 Determination of centre of gravity"),
     ISO_13528("ISO 13528:2022, Statistical methods for use in proficiency testing by interlaboratory comparison"),
     NHTSA_ROLLOVER(
@@ -12,7 +10,6 @@ public enum Source {
     STATICS("Statics of a rigid body on two axles"),
     DYNAMICS("Free vibration of a mass on a spring"),
     SP_811("NIST SP 811, 2008, Guide for the use of the International System of Units"),
-    COMMON_PRACTICE("Common practice, no source"),
     OWN_RULE("Rule of this program, no outside source");
 
     private final String title;

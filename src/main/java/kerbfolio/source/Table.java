@@ -20,9 +20,18 @@ import java.util.Optional;
  */
 public record Table(String name, Citation citation, Map<String, String> rows, String unit) {
 
+    /** Whether this program has a table of that name. */
+    public static boolean isThere(String name) {
+        return name.matches("[a-z-]+") && Table.class.getResource(path(name)) != null;
+    }
+
+    private static String path(String name) {
+        return "/shared/tables/" + name + ".csv";
+    }
+
     /** Reads a table of this program. */
     public static Table of(String name) {
-        String path = "/shared/tables/" + name + ".csv";
+        String path = path(name);
         try (InputStream in = Table.class.getResourceAsStream(path)) {
             if (in == null) {
                 throw new IllegalStateException("no table " + path);

@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import kerbfolio.check.Examination;
-import kerbfolio.check.Limit;
-import kerbfolio.check.Verdict;
 import kerbfolio.formula.Declared;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -105,7 +103,7 @@ record FormulaBlock(String title, String note, Optional<Formula> formula, List<L
         for (int column = TradeSheet.BOUND; column < TradeSheet.INPUTS; column++) {
             pen.blank(row, column, Look.TEXT);
         }
-        line.examined().ifPresent(examined -> judged(addresses, pen, row, examined));
+        line.examined().ifPresent(examined -> Judgement.write(addresses, pen, row, examined));
     }
 
     /** The uncertainty is found by moving every cause, which no cell could hold: it is the figure at issue. */
@@ -132,7 +130,7 @@ record FormulaBlock(String title, String note, Optional<Formula> formula, List<L
                 String range = addresses.range(terms, sheet);
                 cells.put(declared.symbol(), range);
                 pen.text(row, column, range, Look.SMALL);
-                expected += terms.size();
+                expected += ListBlock.rows(terms.size());
             } else {
                 cells.put(declared.symbol(), Pen.address(row, column));
                 Entry.write(addresses, pen, row, column, terms.get(0), declared.unit());
@@ -180,64 +178,5 @@ record FormulaBlock(String title, String note, Optional<Formula> formula, List<L
                 .filter(declared -> declared.symbol().equals(symbol))
                 .findFirst()
                 .orElseThrow();
-    }
-
-    private static void judged(AddressBook addresses, Pen pen, int row, Examination.Row examined) {
-        Verdict atIssue = examined.verdict();
-        Term result = examined.finding().result();
-        Optional<Limit> limit = examined.finding().limit();
-        limit.ifPresent(l -> {
-            pen.text(row, TradeSheet.BOUND, l.bound().toString(), Look.TEXT);
-            Entry.write(addresses, pen, row, TradeSheet.LIMIT, l, result.unit());
-        });
-        pen.text(row, TradeSheet.VERDICT, atIssue.toString(), atIssue == Verdict.NO_LIMIT ? Look.TEXT : Look.WORD);
-        pen.text(row, TradeSheet.AT_ISSUE, atIssue.toString(), Look.TEXT);
-        if (limit.isPresent() && result.amount().isPresent()) {
-            margin(pen, row, limit.get(), result, result.amount().get());
-            if (isLive(atIssue, result)) {
-                verdict(pen, row, limit.get(), examined);
-            }
-        }
-    }
-
-    private static void margin(Pen pen, int row, Limit limit, Term result, Amount amount) {
-        Unit unit = result.unit();
-        double number = unit.fromSi(amount.si());
-        double bound = unit.fromSi(limit.value().si());
-        double margin = limit.bound().isCeiling() ? bound - number : number - bound;
-        pen.formula(
-                row,
-                TradeSheet.MARGIN,
-                LiveVerdict.margin(limit, Pen.address(row, TradeSheet.RESULT), Pen.address(row, TradeSheet.LIMIT)),
-                margin,
-                Look.FIGURE,
-                Decimals.of(margin, unit.differenceFromSi(amount.expanded())));
-    }
-
-    private static void verdict(Pen pen, int row, Limit limit, Examination.Row examined) {
-        Verdict met = examined.finding().reservations().isEmpty() ? Verdict.MET : Verdict.MET_UNCONFIRMED;
-        pen.formula(
-                row,
-                TradeSheet.VERDICT,
-                LiveVerdict.of(
-                        limit,
-                        met,
-                        Pen.address(row, TradeSheet.RESULT),
-                        Pen.address(row, TradeSheet.REACH),
-                        Pen.address(row, TradeSheet.LIMIT),
-                        Pen.address(row, TradeSheet.MARGIN)),
-                examined.verdict().toString(),
-                Look.WORD);
-    }
-
-    /** Whether the figure decides: not where somebody says it does not apply, nor where a small move changes the law. */
-    private static boolean isLive(Verdict atIssue, Term result) {
-        if (result instanceof Working working && working.flips()) {
-            return false;
-        }
-        return atIssue == Verdict.MET
-                || atIssue == Verdict.MET_UNCONFIRMED
-                || atIssue == Verdict.NOT_MET
-                || atIssue == Verdict.UNDECIDED;
     }
 }

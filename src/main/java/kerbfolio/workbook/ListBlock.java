@@ -51,14 +51,14 @@ final class ListBlock implements Block {
         columns.putIfAbsent(numbers, new Column(declared, terms));
     }
 
-    /** A list without entries keeps one empty row, so that there is something to sum over. */
-    private int rows() {
+    /** A list without entries keeps one row of nothing, so that there is something to sum over. */
+    static int rows(int entries) {
         return Math.max(1, entries);
     }
 
     @Override
     public int height() {
-        return HEAD_ROWS + rows() + 1;
+        return HEAD_ROWS + rows(entries) + 1;
     }
 
     @Override
@@ -71,7 +71,7 @@ final class ListBlock implements Block {
         int column = TradeSheet.RESULT;
         for (Map.Entry<List<Integer>, Column> entry : columns.entrySet()) {
             var si = entry.getValue().declared().unit().coherent();
-            addresses.settleList(entry.getKey(), new Spot(sheet, top + HEAD_ROWS, column, si), rows());
+            addresses.settleList(entry.getKey(), new Spot(sheet, top + HEAD_ROWS, column, si), rows(entries));
             column++;
         }
     }
@@ -79,7 +79,7 @@ final class ListBlock implements Block {
     @Override
     public void write(AddressBook addresses, Pen pen, int top) {
         pen.text(top, TradeSheet.SUBJECT, "List: " + title(), Look.HEADING);
-        pen.text(top + 2, TradeSheet.SUBJECT, entries == 0 ? "none" : "in SI, as summed", Look.HEAD);
+        pen.text(top + 2, TradeSheet.SUBJECT, "in SI, as summed", Look.HEAD);
         int at = TradeSheet.RESULT;
         for (Column column : columns.values()) {
             Declared declared = column.declared();
@@ -95,6 +95,10 @@ final class ListBlock implements Block {
     }
 
     private static void entries(AddressBook addresses, Pen pen, int first, int at, Column column) {
+        if (column.terms().isEmpty()) {
+            pen.text(first, TradeSheet.SUBJECT, "none", Look.TEXT);
+            pen.number(first, at, 0, Look.FIGURE, "0");
+        }
         for (int i = 0; i < column.terms().size(); i++) {
             Term term = column.terms().get(i);
             if (at == TradeSheet.RESULT) {

@@ -1,6 +1,7 @@
 package kerbfolio.workbook;
 
 import kerbfolio.check.Bound;
+import kerbfolio.check.Examination;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Verdict;
 
@@ -18,15 +19,28 @@ final class LiveVerdict {
     }
 
     /**
-     * The word.
+     * What is said, but for a figure not met, which is not met whoever says what.
      *
-     * @param met what is said where the whole uncertainty lies on the allowed side
+     * @param met where the whole uncertainty lies on the allowed side
+     * @param undecided where the limit lies within the uncertainty
+     * @param missing where there is no figure
      */
-    static String of(Limit limit, Verdict met, String figure, String reach, String bound, String margin) {
+    record Words(Verdict met, Verdict undecided, Verdict missing) {
+        static Words of(Examination.Row row) {
+            if (row.notApplicable().isPresent()) {
+                return new Words(Verdict.NOT_APPLICABLE, Verdict.NOT_APPLICABLE, Verdict.NOT_APPLICABLE);
+            }
+            Verdict met = row.finding().reservations().isEmpty() ? Verdict.MET : Verdict.MET_UNCONFIRMED;
+            return new Words(met, Verdict.UNDECIDED, Verdict.NO_EVIDENCE);
+        }
+    }
+
+    /** The word. */
+    static String of(Limit limit, Words words, String figure, String reach, String bound, String margin) {
         String surely = allows(limit.bound(), margin + "-" + reach, figure, bound);
         String perhaps = allows(limit.bound(), margin + "+" + reach, figure, bound);
-        return "IF(ISNUMBER(" + margin + "),IF(" + surely + "," + quoted(met) + ",IF(" + perhaps + ","
-                + quoted(Verdict.UNDECIDED) + "," + quoted(Verdict.NOT_MET) + "))," + quoted(Verdict.NO_EVIDENCE) + ")";
+        return "IF(ISNUMBER(" + margin + "),IF(" + surely + "," + quoted(words.met()) + ",IF(" + perhaps + ","
+                + quoted(words.undecided()) + "," + quoted(Verdict.NOT_MET) + "))," + quoted(words.missing()) + ")";
     }
 
     private static String allows(Bound bound, String inside, String figure, String limit) {

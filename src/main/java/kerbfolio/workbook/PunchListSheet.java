@@ -25,7 +25,7 @@ final class PunchListSheet {
     private static final int DUE = 8;
     private static final int CLOSED = 10;
     private static final int ROOM = 12;
-    private static final int[] WIDTHS = {15, 6, 40, 14, 11, 11, 11, 15, 11, 15, 11, 24, 16, 24};
+    private static final int[] WIDTHS = {15, 6, 40, 14, 12, 12, 13, 16, 13, 16, 13, 24, 16, 24};
 
     private PunchListSheet() {}
 

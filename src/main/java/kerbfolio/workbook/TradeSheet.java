@@ -24,8 +24,8 @@ final class TradeSheet {
 
     private static final int FIRST_BLOCK = 3;
     private static final int HEAD = 1;
-    private static final int[] WIDTHS = {32, 11, 9, 10, 9, 10, 10, 19, 18};
-    private static final int INPUT_WIDTH = 12;
+    private static final int[] WIDTHS = {36, 13, 9, 10, 9, 10, 10, 19, 18};
+    private static final int INPUT_WIDTH = 13;
 
     private final Trade trade;
     private final List<Block> blocks;

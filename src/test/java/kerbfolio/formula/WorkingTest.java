@@ -1,0 +1,266 @@
+package kerbfolio.formula;
+
+import static kerbfolio.formula.Trial.begun;
+import static kerbfolio.formula.Trial.exact;
+import static kerbfolio.formula.Trial.fault;
+import static kerbfolio.formula.Trial.formula;
+import static kerbfolio.formula.Trial.measured;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import java.util.Optional;
+import kerbfolio.quantity.Amount;
+import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Unit;
+import org.junit.jupiter.api.Test;
+
+/** A formula filled with terms, and what it says when it cannot give a figure. */
+class WorkingTest {
+    private static final Formula MARGIN = formula("R - m", "kg", "R [kg]", "m [kg]");
+    private static final Absent SCALE = Absent.unrecorded("weighings.rear", "rear axle", "kg");
+
+    private static Working margin(Term rating, Term mass) {
+        return Working.fill(MARGIN).put("R", rating).put("m", mass).work();
+    }
+
+    @Test
+    void aWorkingIsATermLikeAnyOther() {
+        Working margin = margin(exact("1000 kg"), exact("900 kg"));
+        assertEquals("result", margin.name());
+        assertEquals(Unit.of("kg"), margin.unit());
+        assertEquals(100, margin.amount().orElseThrow().si());
+        assertEquals(Basis.COMPUTED, margin.basis());
+        assertEquals("computed", margin.basis().toString());
+        assertEquals("result", margin.origin());
+        assertEquals(List.of(), margin.missing());
+        assertEquals(List.of("R", "m"), List.copyOf(margin.inputs().keySet()));
+        assertEquals(MARGIN, margin.formula());
+    }
+
+    @Test
+    void aWorkingMayBeCalledByWordsOfItsOwn() {
+        Working margin = Working.fill(MARGIN)
+                .named("rear axle margin")
+                .put("R", exact("1 kg"))
+                .put("m", exact("1 kg"))
+                .work();
+        assertEquals("rear axle margin", margin.name());
+    }
+
+    @Test
+    void poundsFillAFormulaInKilograms() {
+        assertEquals(
+                1000 - 100 * 0.45359237,
+                margin(exact("1000 kg"), exact("100 lb")).amount().orElseThrow().si());
+    }
+
+    @Test
+    void anUnknownSymbolIsRefusedAtOnce() {
+        assertEquals(
+                "`x = R - m`: no symbol `Q`", fault(() -> Working.fill(MARGIN).put("Q", exact("1 kg"))));
+    }
+
+    @Test
+    void aSymbolLeftEmptyIsRefusedAtTheEnd() {
+        assertEquals(
+                "`x = R - m`: `m` is not filled",
+                fault(() -> Working.fill(MARGIN).put("R", exact("1 kg")).work()));
+    }
+
+    @Test
+    void aTermOfAnotherKindIsRefused() {
+        assertEquals(
+                "`x = R - m`: `m` [kg] filled with 3 m [m]",
+                fault(() -> Working.fill(MARGIN).put("m", exact("3 m"))));
+    }
+
+    @Test
+    void aListAndASingleTermAreNotTakenForEachOther() {
+        Formula sum = formula("sum(m) + a", "kg", "m[] [kg]", "a [kg]");
+        assertEquals(
+                "`x = sum(m) + a`: `m` is a list", fault(() -> Working.fill(sum).put("m", exact("1 kg"))));
+        assertEquals(
+                "`x = sum(m) + a`: `a` is not a list",
+                fault(() -> Working.fill(sum).each("a", List.of(exact("1 kg")))));
+    }
+
+    @Test
+    void listsOfUnequalLengthAreNotMultiplied() {
+        var filling = Working.fill(formula("sum(m*x)", "kg·m", "m[] [kg]", "x[] [m]"))
+                .each("m", exact(List.of("1 kg")))
+                .each("x", exact(List.of("1 m", "2 m", "3 m")));
+        assertThrows(IllegalArgumentException.class, filling::work);
+    }
+
+    /** 1·2 + 3·4 = 14; 1² + 3² = 10; an empty list sums to nothing. */
+    @Test
+    void listsAreSummed() {
+        Formula products = formula("sum(m*x)", "kg·m", "m[] [kg]", "x[] [m]");
+        Formula squares = formula("sum(m^2)", "kg²", "m[] [kg]");
+        var m = exact(List.of("1 kg", "3 kg"));
+        var x = exact(List.of("2 m", "4 m"));
+        assertEquals(
+                14, Trial.in(Working.fill(products).each("m", m).each("x", x).work()));
+        assertEquals(10, Trial.in(Working.fill(squares).each("m", m).work()));
+        assertEquals(
+                0,
+                Trial.in(Working.fill(products)
+                        .each("m", List.of())
+                        .each("x", List.of())
+                        .work()));
+        assertEquals(0, Trial.in(Working.fill(squares).each("m", List.of()).work()));
+    }
+
+    @Test
+    void anAbsentReadingGivesNoFigureAndSaysWhatIsMissing() {
+        Working margin = margin(exact("1000 kg"), SCALE);
+        assertEquals(Optional.empty(), margin.amount());
+        assertEquals(Basis.ABSENT, margin.basis());
+        assertEquals("rear axle: not recorded", margin.origin());
+        assertEquals(List.of(SCALE), margin.missing());
+        assertEquals(List.of(), margin.budget());
+        assertFalse(margin.flips());
+    }
+
+    @Test
+    void whatIsMissingIsNamedOnceThroughAChain() {
+        Working first = margin(exact("1000 kg"), SCALE);
+        Working second = margin(first, SCALE);
+        assertEquals(List.of(SCALE), second.missing());
+        assertEquals("result: rear axle: not recorded; rear axle: not recorded", second.origin());
+    }
+
+    /** The trap: below the safe voltage the formula would give a time of −2.2 s. */
+    @Test
+    void aConditionThatFailsGivesNoEvidenceWithItsTextAndTheValues() {
+        Formula discharge = begun("R*C*ln(U_0/U_s)", "s")
+                .with("R", "bleed resistance", "kΩ")
+                .with("C", "capacitance", "µF")
+                .with("U_0", "highest voltage", "V")
+                .with("U_s", "safe voltage", "V")
+                .needs("U_0 > U_s")
+                .build();
+        Working working = Working.fill(discharge)
+                .put("R", exact("20 kΩ"))
+                .put("C", exact("500 µF"))
+                .put("U_0", exact("48 V"))
+                .put("U_s", exact("60 V"))
+                .work();
+        assertEquals(Optional.empty(), working.amount());
+        assertEquals("needs U_0 > U_s, which does not hold: U_0 = 48 V, U_s = 60 V", working.origin());
+        assertEquals(List.of(), working.missing());
+        Working twice =
+                Working.fill(formula("2*t", "s", "t [s]")).put("t", working).work();
+        assertEquals("result: " + working.origin(), twice.origin());
+    }
+
+    @Test
+    void aConditionShowsEveryFigureItLooksAt() {
+        Formula formula = begun("m", "kg")
+                .with("m", "axle", "kg")
+                .with("m_u", "wheel", "kg")
+                .each("n", "counts", "1")
+                .constant("k", 2, "1", Trial.SOURCE)
+                .needs("m > k*m_u*sum(n)")
+                .build();
+        Working working = Working.fill(formula)
+                .put("m", exact("50 kg"))
+                .put("m_u", exact("30 kg"))
+                .each("n", exact(List.of("1")))
+                .work();
+        assertEquals("needs m > k*m_u*sum(n), which does not hold: m = 50 kg, m_u = 30 kg", working.origin());
+    }
+
+    @Test
+    void aConditionOnNothingMeasuredStillGivesItsText() {
+        Formula never = begun("a", "1").with("a", "figure", "1").needs("1 > 2").build();
+        assertEquals(
+                "needs 1 > 2, which does not hold",
+                Working.fill(never).put("a", exact("1")).work().origin());
+    }
+
+    @Test
+    void whatHasNoFiniteResultIsNoEvidence() {
+        for (String expression : List.of("1/a", "ln(a)", "ln(-1 - a)", "sqrt(-1 - a)", "1/a - 1/a")) {
+            Working working = Trial.work(expression, "1", "a = 0");
+            assertEquals(Optional.empty(), working.amount(), expression);
+            assertEquals("the formula has no finite result for these figures", working.origin(), expression);
+        }
+    }
+
+    @Test
+    void aConditionThatIsNoNumberDoesNotHold() {
+        Formula formula =
+                begun("a", "1").with("a", "figure", "1").needs("sqrt(a) >= 0").build();
+        assertEquals(
+                "needs sqrt(a) >= 0, which does not hold: a = −1",
+                Working.fill(formula).put("a", exact("-1")).work().origin());
+    }
+
+    @Test
+    void aDoubtThatLeavesTheRangeOfTheFormulaIsNoEvidence() {
+        Working root = Working.fill(formula("sqrt(a)", "1", "a [1]"))
+                .put("a", measured("1", "the meter", "2"))
+                .work();
+        assertEquals(Optional.empty(), root.amount());
+        assertEquals("within its uncertainty, the meter leaves the range of the formula", root.origin());
+    }
+
+    @Test
+    void reservationsAreHandedOnOnce() {
+        Term weak = new Known(
+                "p", "tyre", Quantity.of("600 kg"), Amount.exact(600), Basis.STATED, "a table", List.of("unconfirmed"));
+        Working margin = margin(weak, margin(weak, exact("1 kg")));
+        assertEquals(List.of("unconfirmed"), margin.reservations());
+    }
+
+    @Test
+    void theBudgetListsTheLargestCauseFirst() {
+        Working margin = margin(measured("1000 kg", "scale", "4 kg"), measured("900 kg", "tape", "3 kg"));
+        assertEquals(5, margin.amount().orElseThrow().standardUncertainty(), 1e-12);
+        List<Share> budget = margin.budget();
+        assertEquals(List.of("scale", "tape"), budget.stream().map(Share::cause).toList());
+        assertEquals(0.64, budget.get(0).part(), 1e-12);
+        assertEquals(-3, budget.get(1).effect(), 1e-12);
+    }
+
+    @Test
+    void aCauseThatCancelsIsNotInTheBudget() {
+        Known mass = measured("900 kg", "scale", "3 kg");
+        Working nothing = margin(mass, mass);
+        assertEquals(List.of(), nothing.budget());
+        assertEquals(0, nothing.amount().orElseThrow().standardUncertainty());
+    }
+
+    @Test
+    void aPlainTermCarriesEverythingButItsDoubt() {
+        Known known = measured("900 kg", "scale", "3 kg");
+        var plain = new Plain(known);
+        assertEquals(Optional.of(Amount.exact(900)), plain.amount());
+        assertEquals(known.name(), plain.name());
+        assertEquals(known.unit(), plain.unit());
+        assertEquals(known.basis(), plain.basis());
+        assertEquals(known.origin(), plain.origin());
+        assertEquals(known.reservations(), plain.reservations());
+        assertEquals(List.of(SCALE), new Plain(SCALE).missing());
+        assertEquals(Optional.empty(), new Plain(SCALE).amount());
+    }
+
+    @Test
+    void anAbsentTermSaysSo() {
+        assertEquals("not recorded", SCALE.origin());
+        assertEquals("not recorded", SCALE.basis().word());
+        assertEquals(Unit.of("kg"), SCALE.unit());
+        assertEquals(List.of(), SCALE.reservations());
+        assertTrue(SCALE.amount().isEmpty());
+    }
+
+    @Test
+    void onlyASymbolOfTheFormulaIsAskedFor() {
+        Working margin = margin(exact("1 kg"), exact("1 kg"));
+        assertEquals("`x = R - m`: no symbol `Q`", fault(() -> margin.term("Q")));
+    }
+}
