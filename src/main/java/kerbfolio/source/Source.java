@@ -9,8 +9,7 @@ public enum Source {
     UN_R30("UN Regulation No. 30, pneumatic tyres for motor vehicles and their trailers"),
     STATICS("Statics of a rigid body on two axles"),
     DYNAMICS("Free vibration of a mass on a spring"),
-    SP_811("NIST SP 811, 2008, Guide for the use of the International System of Units"),
-    OWN_RULE("Rule of this program, no outside source");
+    SP_811("NIST SP 811, 2008, Guide for the use of the International System of Units");
 
     private final String title;
 

@@ -7,10 +7,6 @@ import java.util.List;
 import java.util.Map;
 import kerbfolio.formula.Piece.Kind;
 import kerbfolio.quantity.Unit;
-import net.objecthunter.exp4j.Expression;
-import net.objecthunter.exp4j.ExpressionBuilder;
-import net.objecthunter.exp4j.function.Function;
-import net.objecthunter.exp4j.operator.Operator;
 
 /**
  * Reads printed mathematics the way a person does, from left to right by the rules of arithmetic, and has an evaluator
@@ -41,25 +37,6 @@ final class PrintedReader {
             Map.entry("max", "most"),
             Map.entry("if", "choose"));
 
-    private static final Function[] FUNCTIONS = {
-        function("ln", 1, x -> Math.log(x[0])),
-        function("lg", 1, x -> Math.log10(x[0])),
-        function("least", 2, x -> Math.min(x[0], x[1])),
-        function("most", 2, x -> Math.max(x[0], x[1])),
-        function("choose", 3, x -> x[0] != 0 ? x[1] : x[2])
-    };
-
-    private static final Operator[] COMPARISONS = {
-        comparison(">", x -> x[0] > x[1]),
-        comparison("<", x -> x[0] < x[1]),
-        comparison(">=", x -> x[0] >= x[1]),
-        comparison("<=", x -> x[0] <= x[1])
-    };
-
-    private interface Rule<T> {
-        T of(double... x);
-    }
-
     /** Printed symbol to its SI values, several for a list. */
     private final Map<String, double[]> values;
 
@@ -77,7 +54,7 @@ final class PrintedReader {
 
     /** The value of a printed expression. */
     double value(Piece printed) {
-        return evaluate(text(leaves(printed)));
+        return Arithmetician.value(text(leaves(printed)), variables);
     }
 
     /** The value of what stands right of the equals sign. */
@@ -87,17 +64,7 @@ final class PrintedReader {
         while (!pieces.get(at).text().equals(" = ")) {
             at++;
         }
-        return evaluate(text(pieces.subList(at + 1, pieces.size())));
-    }
-
-    private double evaluate(String text) {
-        Expression expression = new ExpressionBuilder(text)
-                .functions(FUNCTIONS)
-                .operator(COMPARISONS)
-                .variables(variables.keySet())
-                .implicitMultiplication(false)
-                .build();
-        return expression.setVariables(variables).evaluate();
+        return Arithmetician.value(text(pieces.subList(at + 1, pieces.size())), variables);
     }
 
     /** Groups are only a manner of storing: a reader sees what is in them. */
@@ -211,7 +178,7 @@ final class PrintedReader {
         }
         double total = 0;
         for (int row = 0; row < rows; row++) {
-            total += evaluate(text(operand, row));
+            total += Arithmetician.value(text(operand, row), variables);
         }
         return variable(total);
     }
@@ -240,23 +207,5 @@ final class PrintedReader {
             flat.add(piece.kind() + ":" + piece.text() + (piece.parts().isEmpty() ? "" : flat(piece.parts())));
         }
         return String.join(" ", flat);
-    }
-
-    private static Function function(String name, int operands, Rule<Double> rule) {
-        return new Function(name, operands) {
-            @Override
-            public double apply(double... x) {
-                return rule.of(x);
-            }
-        };
-    }
-
-    private static Operator comparison(String sign, Rule<Boolean> rule) {
-        return new Operator(sign, 2, true, Operator.PRECEDENCE_ADDITION - 1) {
-            @Override
-            public double apply(double... x) {
-                return rule.of(x) ? 1 : 0;
-            }
-        };
     }
 }
