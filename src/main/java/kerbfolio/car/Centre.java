@@ -81,7 +81,8 @@ public final class Centre {
             .build();
 
     /** Where no axle was raised, one lift stands with nothing recorded, so that what is missing can be asked for. */
-    private static final Tilt NO_TILT = new Tilt(null, null, null, null, List.of(new TiltStep(null, null, null)), null);
+    private static final Tilt NO_TILT =
+            new Tilt(null, null, null, null, null, List.of(new TiltStep(null, null, null, null, null)), null);
 
     private final Scales scales;
     private final Dimensions size;
@@ -167,13 +168,7 @@ public final class Centre {
                         .put("r_F", front)
                         .put("r_R", rear)
                         .work();
-        Term raised = evidence.measured(
-                "weighings.tilt." + key + "front-axle",
-                "front axle, " + nth,
-                "kg",
-                step.frontAxle(),
-                tilt.instrument(),
-                tilt.date());
+        Term raised = raised(evidence, tilt, step, key, nth);
         return Working.fill(HEIGHT)
                 .named("height of the centre of gravity, " + nth)
                 .put("r_F", front)
@@ -186,8 +181,30 @@ public final class Centre {
                 .work();
     }
 
+    /** Two wheels on two scales are two readings; their errors of each single reading do not stand for one another. */
+    private static Term raised(Evidence evidence, Tilt tilt, TiltStep step, String key, String nth) {
+        if (step.leftFront() == null && step.rightFront() == null) {
+            return mass(evidence, tilt, key + "front-axle", "front axle, " + nth, step.frontAxle());
+        }
+        return Working.fill(Scales.AXLE)
+                .named("front axle, " + nth)
+                .put("m_L", mass(evidence, tilt, key + "left-front", "left front, " + nth, step.leftFront()))
+                .put("m_R", mass(evidence, tilt, key + "right-front", "right front, " + nth, step.rightFront()))
+                .work();
+    }
+
+    private static Term mass(Evidence evidence, Tilt tilt, String key, String name, @Nullable Quantity quantity) {
+        return evidence.measured("weighings.tilt." + key, name, "kg", quantity, tilt.instrument(), tilt.date());
+    }
+
     private static Term length(Evidence evidence, Tilt tilt, String key, String name, @Nullable Quantity quantity) {
-        String unit = key.endsWith("angle") ? "°" : "mm";
-        return evidence.measured("weighings.tilt." + key, name, unit, quantity, tilt.lengthInstrument(), tilt.date());
+        boolean angle = key.endsWith("angle");
+        return evidence.measured(
+                "weighings.tilt." + key,
+                name,
+                angle ? "°" : "mm",
+                quantity,
+                angle ? tilt.angleInstrument() : tilt.lengthInstrument(),
+                tilt.date());
     }
 }

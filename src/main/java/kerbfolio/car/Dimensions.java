@@ -13,12 +13,12 @@ public final class Dimensions {
 
     Dimensions(Evidence evidence, @Nullable Vehicle vehicle, @Nullable String by) {
         Track track = vehicle == null ? null : vehicle.track();
-        this.wheelbase = evidence.stated(
+        this.wheelbase = evidence.rounded(
                 "vehicle.wheelbase", "wheelbase", "mm", vehicle == null ? null : vehicle.wheelbase(), by);
         this.frontTrack =
-                evidence.stated("vehicle.track.front", "front track", "mm", track == null ? null : track.front(), by);
+                evidence.rounded("vehicle.track.front", "front track", "mm", track == null ? null : track.front(), by);
         this.rearTrack =
-                evidence.stated("vehicle.track.rear", "rear track", "mm", track == null ? null : track.rear(), by);
+                evidence.rounded("vehicle.track.rear", "rear track", "mm", track == null ? null : track.rear(), by);
     }
 
     public Term wheelbase() {

@@ -64,13 +64,8 @@ public final class Evidence {
         if (quantity.sense() != Sense.VALUE) {
             return new Absent(path, name, Unit.of(unit), "reads " + quantity + ", a bound and not a value");
         }
-        LocalDate read = date == null ? day : date;
         var reservations = new ArrayList<String>();
-        double factor = 1;
-        if (isOutOfCalibration(used, read)) {
-            factor = OUT_OF_CALIBRATION;
-            reservations.add(title(used) + " was out of calibration on " + read);
-        }
+        double factor = calibration(used, date, reservations);
         var effects = effects(path, quantity, used, factor, reservations);
         return new Known(
                 path,
@@ -78,8 +73,41 @@ public final class Evidence {
                 quantity,
                 new Amount(quantity.si(), effects),
                 Basis.MEASURED,
-                title(used) + ", " + read,
+                title(used) + (date == null ? "" : ", " + date),
                 reservations);
+    }
+
+    /** What calibration leaves in doubt, along the whole chain of references. */
+    private double calibration(Instrument used, @Nullable LocalDate date, List<String> reservations) {
+        LocalDate read = date == null ? day : date;
+        double factor = 1;
+        if (date == null) {
+            reservations.add("the day of a reading with " + title(used) + " is not recorded");
+        }
+        for (Instrument link = used; link != null; link = reference(link)) {
+            if (isOutOfCalibration(link, read)) {
+                factor = OUT_OF_CALIBRATION;
+                reservations.add(title(link) + " was out of calibration on " + read);
+            } else if (link.due() == null) {
+                reservations.add("no calibration is recorded for " + title(link));
+            }
+        }
+        return factor;
+    }
+
+    /** A figure published for cars of this kind, which nobody measured on this one. */
+    public Term published(String path, String name, String unit, @Nullable Quantity quantity, String by) {
+        Term term = stated(path, name, unit, quantity, by);
+        return term instanceof Known known
+                ? new Known(
+                        path,
+                        name,
+                        known.quantity(),
+                        known.value(),
+                        Basis.STATED,
+                        known.origin(),
+                        List.of(name + " is published and was not weighed on this car"))
+                : term;
     }
 
     /** A figure somebody stands for: exact unless a ± is written. */
@@ -145,8 +173,10 @@ public final class Evidence {
         if (fixed != null && fixed.unit().measuresLike(quantity.unit())) {
             double half = fixed.number() * fixed.unit().factor();
             effects.put(path, factor * half / RECTANGULAR);
-        } else if (used.ofReading() == null) {
+        } else {
             effects.put(path, factor * quantity.halfLastDigit() / RECTANGULAR);
+        }
+        if (fixed == null && used.ofReading() == null) {
             reservations.add("no limit of error is recorded for " + title(used) + "; half the last digit is taken");
         }
         for (Instrument link = used; link != null; link = reference(link)) {

@@ -1,5 +1,6 @@
 package kerbfolio.car;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import kerbfolio.formula.Absent;
@@ -61,7 +62,7 @@ public final class Ledger {
             fitted.add(new Line(
                     part.id(),
                     name,
-                    mass(evidence, path, name, part.mass(), part.instrument(), part.massFrom()),
+                    mass(evidence, path, name, part.mass(), part.instrument(), part.date(), part.massFrom()),
                     x(evidence, path, name, part.position(), job.job().preparedBy())));
         }
         for (Removed item : job.removed()) {
@@ -70,7 +71,7 @@ public final class Ledger {
             removed.add(new Line(
                     item.id(),
                     name,
-                    mass(evidence, path, name, item.mass(), item.instrument(), item.massFrom()),
+                    mass(evidence, path, name, item.mass(), item.instrument(), item.date(), item.massFrom()),
                     x(evidence, path, name, item.position(), job.job().preparedBy())));
         }
         this.change = Working.fill(CHANGE)
@@ -114,9 +115,10 @@ public final class Ledger {
             String name,
             @Nullable Quantity mass,
             @Nullable String instrument,
+            @Nullable LocalDate date,
             @Nullable String from) {
         return instrument != null
-                ? evidence.measured(path + ".mass", "mass of " + name, "kg", mass, instrument, null)
+                ? evidence.measured(path + ".mass", "mass of " + name, "kg", mass, instrument, date)
                 : evidence.stated(path + ".mass", "mass of " + name, "kg", mass, from);
     }
 

@@ -2,6 +2,7 @@ package kerbfolio.car;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -82,16 +83,16 @@ public final class Scales {
         return weighing != null && weighing.statedBy() != null;
     }
 
-    /** What was in the car that is no part of it, in words; empty if nothing is recorded. */
-    public String aboard() {
+    /** What was in the car that is no part of it, in words; empty if occupants or ballast are not recorded. */
+    public Optional<String> aboard() {
         State state = weighing == null ? null : weighing.state();
-        if (state == null) {
-            return "";
+        if (state == null || state.occupants() == null || state.ballast() == null) {
+            return Optional.empty();
         }
         var words = new StringBuilder();
         add(words, state.occupants(), "occupants ");
         add(words, state.ballast(), "ballast ");
-        return words.toString();
+        return Optional.of(words.toString());
     }
 
     private static void add(StringBuilder words, @Nullable Quantity quantity, String what) {
@@ -163,7 +164,7 @@ public final class Scales {
             }
             String statedBy = weighing.statedBy();
             return statedBy != null
-                    ? evidence.stated(at, name, "kg", quantity, statedBy)
+                    ? evidence.published(at, name, "kg", quantity, statedBy)
                     : evidence.measured(at, name, "kg", quantity, weighing.instrument(), weighing.date());
         }
     }

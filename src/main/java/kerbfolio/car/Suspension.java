@@ -1,5 +1,6 @@
 package kerbfolio.car;
 
+import java.time.LocalDate;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -43,24 +44,34 @@ public final class Suspension {
         String by = spring == null ? null : spring.from();
         Working wheelRate = Working.fill(WHEEL_RATE)
                 .named("rate at the wheel, " + axle)
-                .put("k_s", evidence.stated(path + "rate", "spring rate, " + axle, "N/mm", rate(spring), by))
-                .put("i", evidence.stated(path + "motion-ratio", "motion ratio, " + axle, "1", ratio(spring), by))
-                .put("beta", evidence.stated(path + "lean", "lean of the spring, " + axle, "°", lean(spring), by))
+                .put("k_s", evidence.rounded(path + "rate", "spring rate, " + axle, "N/mm", rate(spring), by))
+                .put("i", evidence.rounded(path + "motion-ratio", "motion ratio, " + axle, "1", ratio(spring), by))
+                .put("beta", evidence.rounded(path + "lean", "lean of the spring, " + axle, "°", lean(spring), by))
                 .work();
         this.rate = Working.fill(RIDE_RATE)
                 .named("rate between body and ground, " + axle)
                 .put("k_w", wheelRate)
-                .put("k_t", evidence.stated(path + "tyre-rate", "tyre rate, " + axle, "N/mm", tyre(spring), by))
+                .put("k_t", evidence.rounded(path + "tyre-rate", "tyre rate, " + axle, "N/mm", tyre(spring), by))
                 .work();
-        this.unsprungMass = evidence.stated(
+        this.unsprungMass = evidence.rounded(
                 path + "unsprung-mass",
                 "unsprung mass of one wheel, " + axle,
                 "kg",
                 spring == null ? null : spring.unsprungMass(),
                 by);
         RideHeight height = height(vehicle, axle);
-        this.heightBefore = height(evidence, "before", height, height == null ? null : height.before());
-        this.heightAfter = height(evidence, "after", height, height == null ? null : height.after());
+        this.heightBefore = height(
+                evidence,
+                "before",
+                height,
+                height == null ? null : height.before(),
+                height == null ? null : height.dateBefore());
+        this.heightAfter = height(
+                evidence,
+                "after",
+                height,
+                height == null ? null : height.after(),
+                height == null ? null : height.dateAfter());
     }
 
     public Axle axle() {
@@ -85,14 +96,19 @@ public final class Suspension {
         return heightAfter;
     }
 
-    private Term height(Evidence evidence, String key, @Nullable RideHeight height, @Nullable Quantity quantity) {
+    private Term height(
+            Evidence evidence,
+            String key,
+            @Nullable RideHeight height,
+            @Nullable Quantity quantity,
+            @Nullable LocalDate date) {
         return evidence.measured(
                 "vehicle.ride-height." + axle.key() + "." + key,
                 "ride height " + key + ", " + axle,
                 "mm",
                 quantity,
                 height == null ? null : height.instrument(),
-                null);
+                date);
     }
 
     private static @Nullable Spring spring(@Nullable Vehicle vehicle, Axle axle) {

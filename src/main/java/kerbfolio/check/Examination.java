@@ -24,9 +24,9 @@ public record Examination(Check check, List<Row> rows) {
      * @param notApplicable who says that it does not apply, and why
      */
     public record Row(String id, Finding finding, Optional<NotApplicable> notApplicable) {
-        /** A figure that is not met applies, whoever says otherwise: it takes a waiver, which stands with the gate. */
+        /** Only what was not recorded can be said not to apply; a figure that is there applies, whoever says otherwise. */
         public Verdict verdict() {
-            return notApplicable.isPresent() && finding.verdict() != Verdict.NOT_MET
+            return notApplicable.isPresent() && finding.verdict() == Verdict.NO_EVIDENCE
                     ? Verdict.NOT_APPLICABLE
                     : finding.verdict();
         }
@@ -44,7 +44,7 @@ public record Examination(Check check, List<Row> rows) {
         var rows = new ArrayList<Row>();
         check.examine(car, limits).forEach(finding -> {
             String id = check.id() + "/" + slug(finding.subject());
-            rows.add(new Row(id, finding, notApplicable(car, check.id(), id)));
+            rows.add(new Row(id, finding, check.isWaivable() ? notApplicable(car, check.id(), id) : Optional.empty()));
         });
         return new Examination(check, List.copyOf(rows));
     }

@@ -117,7 +117,8 @@ public final class Limits {
     }
 
     private Standing standing(RequirementSet set, String key, RequirementSet.Entry entry) {
-        if (Boolean.TRUE.equals(entry.ownRule())) {
+        // Only this program's own rules stand without a document; a shop's file cannot vouch for itself.
+        if (set.set().equals(house.set()) && Boolean.TRUE.equals(entry.ownRule())) {
             return Standing.OWN_RULE;
         }
         RequirementSet.Read read = entry.confirmed();

@@ -37,7 +37,7 @@ public final class RequirementSets {
         }
         var limits = new Limits(
                 find(home == null ? DEFAULT : home, file, "job.home-set"),
-                find(HOUSE, file, "job.home-set"),
+                shipped(HOUSE, file, "job.home-set"),
                 compared,
                 job);
         confirmed(limits, file);
@@ -64,16 +64,25 @@ public final class RequirementSets {
         }
     }
 
-    /** A shop's own file goes before the one that travels with the program. */
+    /** A shop's own file goes before the one that travels with the program, and the paper says so. */
     private static RequirementSet find(String name, JobFile file, String path) throws Complaints, IOException {
-        if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]*")) {
-            throw file.places().refusal(path, "`" + name + "` is no name of a requirement set");
+        if (!name.matches("[A-Za-z0-9][A-Za-z0-9._-]*") || name.equals(HOUSE)) {
+            throw file.places().refusal(path, "`" + name + "` is no name of a requirement set; write " + BUILT_IN);
         }
         Path own = file.file().resolveSibling(name + ".yaml");
-        if (Files.isRegularFile(own) && !own.equals(file.file())) {
-            return RecordReader.read(own.toString(), RecordReader.bytes(own), RequirementSet.class)
-                    .value();
+        if (!Files.isRegularFile(own)) {
+            return shipped(name, file, path);
         }
+        RequirementSet set = RecordReader.read(own.toString(), RecordReader.bytes(own), RequirementSet.class)
+                .value();
+        if (!set.set().equals(name)) {
+            throw file.places().refusal(path, "the file " + own + " calls itself `" + set.set() + "`");
+        }
+        String title = set.title() + " (the shop's own file " + name + ".yaml)";
+        return new RequirementSet(set.set(), title, set.documents(), set.limits(), set.evidence());
+    }
+
+    private static RequirementSet shipped(String name, JobFile file, String path) throws Complaints, IOException {
         try (InputStream in = RequirementSets.class.getResourceAsStream("/shared/requirement-sets/" + name + ".yaml")) {
             if (in == null) {
                 throw file.places()

@@ -14,6 +14,7 @@ import kerbfolio.checks.weight.LadenAxleMargin;
 import kerbfolio.checks.weight.LadenGrossMargin;
 import kerbfolio.checks.weight.LadenTyreLoad;
 import kerbfolio.checks.weight.LedgerClosure;
+import kerbfolio.checks.weight.LedgerDoubt;
 import kerbfolio.checks.weight.LeftShare;
 import kerbfolio.checks.weight.RideFrequency;
 import kerbfolio.checks.weight.RideHeightChange;
@@ -40,6 +41,7 @@ public final class CheckList {
             new LeftShare(),
             new CrossWeight(),
             new LedgerClosure(),
+            new LedgerDoubt(),
             new StatedMass(),
             new CentreAlong(),
             new CentreAcross(),

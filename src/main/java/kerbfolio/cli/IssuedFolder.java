@@ -10,6 +10,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.UUID;
 import java.util.stream.Stream;
 
@@ -28,6 +29,7 @@ final class IssuedFolder {
             if (holds(folder, files)) {
                 return false;
             }
+            foreign(folder, files);
             if (!replace) {
                 throw new FileAlreadyExistsException(
                         folder.toString(),
@@ -60,6 +62,21 @@ final class IssuedFolder {
             delete(fresh);
         }
         return true;
+    }
+
+    /** What somebody else put there, such as a signed scan, is never taken away with the old revision. */
+    private static void foreign(Path folder, Map<String, byte[]> files) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            Optional<Path> other = all.filter(path -> !files.containsKey(String.valueOf(path.getFileName())))
+                    .findFirst();
+            if (other.isPresent()) {
+                throw new FileAlreadyExistsException(
+                        folder.toString(),
+                        null,
+                        "holds " + other.get().getFileName()
+                                + ", which is not of this program; move it or raise the revision");
+            }
+        }
     }
 
     private static boolean holds(Path folder, Map<String, byte[]> files) throws IOException {

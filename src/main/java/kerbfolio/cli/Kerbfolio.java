@@ -62,7 +62,9 @@ public final class Kerbfolio {
                         err.println(reason(io));
                         return UNWRITTEN;
                     }
-                    throw failure;
+                    // Whatever else went wrong is said in one line: a stack trace helps nobody in a workshop.
+                    err.println(failure.getMessage() == null ? failure.toString() : failure.getMessage());
+                    return UNWRITTEN;
                 });
     }
 

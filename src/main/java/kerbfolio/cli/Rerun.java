@@ -13,6 +13,7 @@ import kerbfolio.checks.CheckList;
 import kerbfolio.dossier.Dossier;
 import kerbfolio.job.JobFile;
 import kerbfolio.reading.Complaints;
+import kerbfolio.release.Names;
 import kerbfolio.release.Release;
 
 /**

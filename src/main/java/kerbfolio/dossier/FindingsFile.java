@@ -6,6 +6,7 @@ import kerbfolio.check.Examination;
 import kerbfolio.check.Limit;
 import kerbfolio.formula.Term;
 import kerbfolio.quantity.Amount;
+import kerbfolio.quantity.Notation;
 import kerbfolio.release.GateReport;
 import kerbfolio.release.Reason;
 import kerbfolio.release.Release;
@@ -65,9 +66,10 @@ public record FindingsFile(List<GateEntry> gates, List<FindingEntry> findings) {
                 examination.check().trade().key(),
                 row.finding().subject(),
                 row.verdict().toString(),
-                amount.map(a -> result.unit().fromSi(a.si())).orElse(null),
+                amount.map(a -> Notation.settled(result.unit().fromSi(a.si()))).orElse(null),
                 result.unit().text(),
-                amount.map(a -> result.unit().differenceFromSi(a.expanded())).orElse(null),
+                amount.map(a -> Notation.settled(result.unit().differenceFromSi(a.expanded())))
+                        .orElse(null),
                 limit.map(l -> l.bound() + " " + l.value()).orElse(null),
                 limit.map(Limit::origin).orElse(null),
                 examination.check().gate().map(Object::toString).orElse(null));

@@ -18,6 +18,7 @@ final class Ids {
     private static final String FORM = "[\\p{L}\\p{N}]([\\p{L}\\p{N} ._-]{0,58}[\\p{L}\\p{N}])?";
     private static final Unit MASS = Unit.of("kg");
     private static final Unit LENGTH = Unit.of("m");
+    private static final Unit ANGLE = Unit.of("°");
 
     private final Job job;
     private final ComplaintBook complaints;
@@ -103,6 +104,7 @@ final class Ids {
             if (weighings.tilt() != null) {
                 reads("weighings.tilt.instrument", weighings.tilt().instrument(), MASS);
                 reads("weighings.tilt.length-instrument", weighings.tilt().lengthInstrument(), LENGTH);
+                reads("weighings.tilt.angle-instrument", weighings.tilt().angleInstrument(), ANGLE);
             }
         }
         if (job.vehicle() != null && job.vehicle().rideHeight() != null) {

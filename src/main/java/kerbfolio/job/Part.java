@@ -1,5 +1,6 @@
 package kerbfolio.job;
 
+import java.time.LocalDate;
 import kerbfolio.quantity.Quantity;
 import kerbfolio.reading.In;
 import kerbfolio.reading.Means;
@@ -28,5 +29,6 @@ public record Part(
         @Means("who states the mass, if nobody weighed it") @Nullable
         String massFrom,
 
+        @Means("day it was weighed") @Nullable LocalDate date,
         @Means("its mass") @In("kg") @Nullable Quantity mass,
         @Means("where its centre of gravity sits") @Nullable Position position) {}

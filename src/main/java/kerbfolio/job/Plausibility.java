@@ -41,11 +41,21 @@ final class Plausibility {
                         "instruments[" + instrument.id() + "].fixed",
                         "`" + instrument.fixed() + "` has no unit; write a number and its unit, such as 0.5 kg");
             }
+            if (instrument.fixed() != null && instrument.fixed().number() == 0) {
+                complaints.add(
+                        "instruments[" + instrument.id() + "].fixed",
+                        "no instrument is without error; write its limit of error or leave the key out");
+            }
         }
     }
 
     private void vehicle(Vehicle vehicle) {
         length("vehicle.wheelbase", vehicle.wheelbase());
+        if (vehicle.ratings() != null) {
+            mass("vehicle.ratings.gross", vehicle.ratings().gross());
+            mass("vehicle.ratings.front-axle", vehicle.ratings().frontAxle());
+            mass("vehicle.ratings.rear-axle", vehicle.ratings().rearAxle());
+        }
         if (vehicle.track() != null) {
             length("vehicle.track.front", vehicle.track().front());
             length("vehicle.track.rear", vehicle.track().rear());
@@ -85,8 +95,25 @@ final class Plausibility {
         if (weighing.total() != null && (weighing.axles() != null || weighing.corners() != null)) {
             complaints.add(path + ".total", "leave total out where axles or corners are given: it is their sum");
         }
+        mass(path + ".total", weighing.total());
+        if (weighing.axles() != null) {
+            mass(path + ".axles.front", weighing.axles().front());
+            mass(path + ".axles.rear", weighing.axles().rear());
+        }
+        if (weighing.corners() != null) {
+            mass(path + ".corners.left-front", weighing.corners().leftFront());
+            mass(path + ".corners.right-front", weighing.corners().rightFront());
+            mass(path + ".corners.left-rear", weighing.corners().leftRear());
+            mass(path + ".corners.right-rear", weighing.corners().rightRear());
+        }
         if (weighing.state() != null) {
             count(path + ".state.occupants", weighing.state().occupants(), 0, 100);
+        }
+    }
+
+    private void mass(String path, @Nullable Quantity mass) {
+        if (mass != null && mass.sense() == Sense.VALUE && mass.si() <= 0) {
+            complaints.add(path, "`" + mass + "` is no mass of a car; leave the key out where nothing was weighed");
         }
     }
 

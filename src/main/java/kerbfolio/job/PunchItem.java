@@ -13,7 +13,7 @@ public record PunchItem(
         @Means("day it was raised") @Nullable LocalDate raised,
         @Means("who raised it") @Nullable String by,
 
-        @Means("the gate it holds: transport, energise, inspection, road or none") @Nullable
+        @Must @Means("the gate it holds: transport, energise, inspection, road or none")
         Hold holds,
 
         @Means("who sees to it") @Nullable Owner owner,

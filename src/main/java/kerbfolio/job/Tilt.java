@@ -13,6 +13,9 @@ public record Tilt(
         @Means("id of what measured rise and radii") @Nullable
         String lengthInstrument,
 
+        @Means("id of the inclinometer, where angles were read") @Nullable
+        String angleInstrument,
+
         @Means("wheel centre above the ground, level") @Nullable
         LoadedRadii loadedRadius,
 

@@ -10,6 +10,12 @@ public record TiltStep(
         @Means("rise of the rear wheel centre over the front one, beyond level") @In("mm") @Nullable
         Quantity rise,
 
+        @Means("mass on the left front wheel there, with the right one instead of the axle") @In("kg") @Nullable
+        Quantity leftFront,
+
+        @Means("mass on the right front wheel there") @In("kg") @Nullable
+        Quantity rightFront,
+
         @Means("angle of the body by inclinometer, instead of the rise") @In("°") @Nullable
         Quantity angle,
 

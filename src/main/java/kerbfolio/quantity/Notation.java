@@ -30,6 +30,15 @@ public final class Notation {
         return (rounded.signum() == 0 ? rounded.abs() : rounded).toPlainString().replace('-', '\u2212');
     }
 
+    /** A number without the dust of binary arithmetic: twelve digits, and nothing below what any page shows. */
+    public static double settled(double number) {
+        return Math.abs(number) < DUST
+                ? 0
+                : new BigDecimal(number)
+                        .round(new MathContext(12, RoundingMode.HALF_EVEN))
+                        .doubleValue();
+    }
+
     /** Decimals that show an uncertainty to two significant digits, within what a shop reads: none to six. */
     public static int decimalsFor(double uncertainty) {
         if (uncertainty <= 0 || !Double.isFinite(uncertainty)) {

@@ -42,7 +42,10 @@ final class Binder {
         if (node.is(Node.Kind.REFUSED)) {
             value = raw == Unread.class ? new Unread(0) : null;
         } else if (raw == Unread.class) {
-            value = new Unread(node.is(Node.Kind.BLANK) ? 0 : node.size() - 1);
+            value = new Unread(
+                    node.is(Node.Kind.BLANK)
+                            ? 0
+                            : node.entries().size() + node.keys().size());
         } else if (raw.isRecord() && !Scalars.reads(raw)) {
             value = record(node, raw);
         } else if (raw == List.class) {

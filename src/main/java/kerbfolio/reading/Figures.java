@@ -10,6 +10,8 @@ import kerbfolio.quantity.Unit;
 /** A written figure to a quantity of the kind its key asks for. */
 final class Figures {
     /** What a shop would write each kind of figure in; a complaint names those of the right kind. */
+    private static final double LARGEST = 1e9;
+
     private static final List<String> USUAL = List.of(
             ("kg lb g t oz | m mm in ft cm km mi | s min h | A mA | V kV mV | Ω mΩ kΩ MΩ | W kW hp | J kJ kWh Wh | N kN lbf"
                             + " | N·m lbf·ft | bar kPa psi | °C °F K | km/h mph | N/mm lbf/in | L gal qt | mm² in²"
@@ -30,6 +32,13 @@ final class Figures {
         Quantity quantity = parsed(text, in);
         if (!in.value().equals("*")) {
             refuseOtherKind(quantity, in);
+        }
+        if (Math.abs(quantity.number()) > LARGEST || Math.abs(quantity.si()) > LARGEST * LARGEST) {
+            throw new IllegalArgumentException("`" + quantity + "` is larger than anything on a car");
+        }
+        if (quantity.half().isPresent() && quantity.half().getAsDouble() == 0) {
+            throw new IllegalArgumentException(
+                    "`" + quantity + "` claims to be without error; write its limit of error after ± or leave it out");
         }
         if (quantity.si() < 0 && !in.signed()) {
             throw new IllegalArgumentException(

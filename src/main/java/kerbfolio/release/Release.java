@@ -76,6 +76,9 @@ public final class Release {
             }
             waivers.addAll(known(before).waivers());
         }
+        if (gate != Gate.ROAD && limits.evidence(gate).isEmpty()) {
+            reasons.add(new Reason(GateState.NOT_EXAMINED, "no requirement set asks anything for this gate", ""));
+        }
         if (gate == Gate.ROAD) {
             authority().ifPresent(reasons::add);
         }
@@ -85,11 +88,14 @@ public final class Release {
                 gate, state, List.copyOf(reasons), waivers.stream().distinct().toList());
     }
 
-    /** Whatever is not met holds, whether it was asked for or not. */
+    /** Whatever is not met holds, whether it was asked for or not; whatever is undecided leaves the gate not examined. */
     private void findings(Gate gate, List<Reason> reasons, List<Waiver> waivers) {
         for (Examination examination : examinations) {
             if (examination.check().gate().equals(Optional.of(gate))) {
                 for (Examination.Row row : examination.rows()) {
+                    if (row.verdict() == Verdict.UNDECIDED && !isRequired(examination, limits.evidence(gate))) {
+                        reasons.add(reason(GateState.NOT_EXAMINED, examination, row));
+                    }
                     if (row.verdict() == Verdict.NOT_MET) {
                         Optional<Waiver> waiver = waiver(examination, row);
                         waiver.ifPresentOrElse(
@@ -155,7 +161,7 @@ public final class Release {
     private void punchList(Gate gate, List<Reason> reasons) {
         for (PunchItem item : job.punchList()) {
             Hold hold = item.holds();
-            if (hold != null && hold.toString().equals(gate.toString()) && !isClosed(item)) {
+            if (hold.toString().equals(gate.toString()) && !isClosed(item)) {
                 reasons.add(new Reason(GateState.HELD, "punch list " + item.id() + ": " + item.text(), item.id()));
             }
         }
@@ -168,7 +174,7 @@ public final class Release {
             return false;
         }
         boolean evidence = isWritten(closed.reading()) || isWritten(closed.photo());
-        boolean asks = item.holds() != null && item.holds() != Hold.NONE;
+        boolean asks = item.holds() != Hold.NONE;
         return evidence || !asks;
     }
 
@@ -178,20 +184,26 @@ public final class Release {
 
     /** No program clears a road: it takes the authority's own paper. */
     private Optional<Reason> authority() {
-        boolean recorded =
-                job.documents().stream().anyMatch(document -> document.kind() == DocumentKind.AUTHORITY_PAPER);
+        boolean recorded = job.documents().stream()
+                .anyMatch(document -> document.kind() == DocumentKind.AUTHORITY_PAPER
+                        && document.number() != null
+                        && document.date() != null);
         return recorded
                 ? Optional.empty()
-                : Optional.of(
-                        new Reason(GateState.NOT_EXAMINED, "the authority's paper is not recorded in documents", ""));
+                : Optional.of(new Reason(
+                        GateState.NOT_EXAMINED,
+                        "the authority's paper is not recorded in documents with number and date",
+                        ""));
     }
 
     private static Reason reason(GateState state, Examination examination, Examination.Row row) {
         String what = examination.check().id().replace('-', ' ') + ", "
                 + row.finding().subject() + ": " + row.verdict();
-        String why = row.verdict() == Verdict.NO_EVIDENCE
-                ? " (" + row.finding().result().origin() + ")"
-                : "";
+        String why = switch (row.verdict()) {
+            case NO_EVIDENCE -> " (" + row.finding().result().origin() + ")";
+            case NO_LIMIT -> " is given by the home set";
+            default -> "";
+        };
         return new Reason(state, what + why, row.id());
     }
 

@@ -7,6 +7,7 @@ public enum Source {
     NHTSA_ROLLOVER(
             "NHTSA HS 809 868, 2005, Trends in the static stability factor of passenger cars, light trucks and vans"),
     UN_R30("UN Regulation No. 30, pneumatic tyres for motor vehicles and their trailers"),
+    OWN_RULE("Rule of this program, no outside source"),
     STATICS("Statics of a rigid body on two axles"),
     DYNAMICS("Free vibration of a mass on a spring"),
     SP_811("NIST SP 811, 2008, Guide for the use of the International System of Units");

@@ -1,6 +1,5 @@
 package kerbfolio.checks.weight;
 
-import java.util.List;
 import kerbfolio.formula.Basis;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Known;
@@ -32,19 +31,23 @@ final class Agreement {
     private Agreement() {}
 
     static Working of(String what, Term one, Term other) {
-        Working difference = Working.fill(DIFFERENCE)
-                .named("difference, " + what)
-                .put("x", one)
-                .put("y", other)
-                .work();
+        Working difference = difference(what, one, other);
         return Working.fill(NUMBER)
                 .put("r", new Plain(difference))
                 .put("U_r", doubtOf(difference))
                 .work();
     }
 
+    static Working difference(String what, Term one, Term other) {
+        return Working.fill(DIFFERENCE)
+                .named("difference, " + what)
+                .put("x", one)
+                .put("y", other)
+                .work();
+    }
+
     /** The expanded uncertainty as a term: found by moving every cause, not by one formula a cell could hold. */
-    private static Term doubtOf(Working difference) {
+    static Term doubtOf(Working difference) {
         return difference
                 .amount()
                 .<Term>map(amount -> new Known(
@@ -54,7 +57,7 @@ final class Agreement {
                         Amount.exact(amount.expanded()),
                         Basis.SOLVED,
                         "from the causes of doubt, figure at issue",
-                        List.of()))
+                        difference.reservations()))
                 .orElse(difference);
     }
 }

@@ -24,6 +24,8 @@ public final class CentreHeight implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         var lifts = car.centre().lifts();
-        return IntStream.range(0, lifts.size()).mapToObj(i -> Finding.unjudged("lift " + (i + 1), lifts.get(i)));
+        return Stream.concat(
+                IntStream.range(0, lifts.size()).mapToObj(i -> Finding.unjudged("lift " + (i + 1), lifts.get(i))),
+                Stream.of(Finding.unjudged("mean of the lifts", car.centre().height())));
     }
 }

@@ -49,8 +49,15 @@ public final class LedgerClosure implements Check {
 
     /** Why two weighings cannot be compared; empty if they can. */
     private static String obstacle(Car car) {
-        if (car.received().isStated()) {
-            return "the as-received masses are published figures, not weighed on this car";
+        if (car.received().isStated() || car.delivered().isStated()) {
+            return "published masses are not weighed on this car";
+        }
+        if (car.received().total().amount().isEmpty()
+                || car.delivered().total().amount().isEmpty()) {
+            return "";
+        }
+        if (car.received().aboard().isEmpty() || car.delivered().aboard().isEmpty()) {
+            return "who and what was aboard at the weighings is not recorded";
         }
         if (!car.received().aboard().equals(car.delivered().aboard())) {
             return "the two weighings had different things aboard";

@@ -25,7 +25,7 @@ public final class StaticStability implements Check {
 
     @Override
     public String question() {
-        return "Is the static stability factor in the range of cars of its kind?";
+        return "Is the static stability factor above the lowest class average published?";
     }
 
     @Override

@@ -65,6 +65,6 @@ final class TyreUse {
     }
 
     private static Term count(int tyres) {
-        return Known.exact("", "tyres", Quantity.of(tyres, Unit.ONE), Basis.OBSERVED, "single tyres");
+        return Known.exact("", "tyres", Quantity.of(tyres, Unit.ONE), Basis.STATED, "one tyre a wheel");
     }
 }

@@ -1,4 +1,4 @@
-package kerbfolio.cli;
+package kerbfolio.release;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -12,10 +12,11 @@ import kerbfolio.reading.Complaints;
 import kerbfolio.reading.Nearest;
 
 /** A waiver of a finding that is not there, or of a check that does not exist, would be lost without a word. */
-final class Names {
+public final class Names {
     private Names() {}
 
-    static void check(JobFile file, List<Examination> examinations) throws Complaints {
+    /** Complains of every waiver and every entry of not-applicable that names nothing. */
+    public static void check(JobFile file, List<Examination> examinations) throws Complaints {
         Set<String> findings = new LinkedHashSet<>();
         Set<String> checks = new LinkedHashSet<>();
         for (Examination examination : examinations) {
