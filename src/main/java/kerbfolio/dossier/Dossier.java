@@ -44,7 +44,7 @@ public record Dossier(
         List<Examination> spoken = release.spoken();
         return new Dossier(
                 Head.of(job, program),
-                Handover.of(car, release, units),
+                Handover.of(car, release, spoken, units),
                 Inspection.of(car, spoken, limits, units),
                 WorkingsPart.of(spoken, units),
                 unexamined(job),

@@ -1,10 +1,15 @@
 package kerbfolio.dossier;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kerbfolio.car.Axle;
 import kerbfolio.car.Car;
+import kerbfolio.check.Examination;
+import kerbfolio.check.Verdict;
 import kerbfolio.job.Closing;
 import kerbfolio.job.Job;
 import kerbfolio.job.PunchItem;
@@ -26,6 +31,8 @@ import org.jspecify.annotations.Nullable;
  * @param closed the punch list, closed items
  * @param waivers findings let pass by name
  * @param notApplicable checks somebody says do not apply
+ * @param figures id of a finding that is not met or undecided to its figure and limit
+ * @param asides findings not met that hold no gate
  */
 public record Handover(
         List<GateReport> gates,
@@ -34,7 +41,9 @@ public record Handover(
         List<PunchLine> open,
         List<PunchLine> closed,
         List<NamedLine> waivers,
-        List<NamedLine> notApplicable) {
+        List<NamedLine> notApplicable,
+        Map<String, String> figures,
+        List<String> asides) {
 
     /** An item of the punch list. */
     public record PunchLine(
@@ -50,7 +59,7 @@ public record Handover(
     /** Something somebody answers for by name. */
     public record NamedLine(String what, String by, String date, String reason) {}
 
-    static Handover of(Car car, Release release, UnitSystem system) {
+    static Handover of(Car car, Release release, List<Examination> spoken, UnitSystem system) {
         Job job = car.job();
         return new Handover(
                 release.gates(),
@@ -69,7 +78,39 @@ public record Handover(
                         .toList(),
                 job.notApplicable().stream()
                         .map(n -> new NamedLine(n.check(), n.by(), Head.or(n.date()), n.reason()))
-                        .toList());
+                        .toList(),
+                figures(spoken, system),
+                asides(spoken, system));
+    }
+
+    private static Map<String, String> figures(List<Examination> spoken, UnitSystem system) {
+        var figures = new LinkedHashMap<String, String>();
+        for (Examination examination : spoken) {
+            for (Examination.Row row : examination.rows()) {
+                if (row.verdict() == Verdict.NOT_MET || row.verdict() == Verdict.UNDECIDED) {
+                    figures.put(row.id(), figure(row, system));
+                }
+            }
+        }
+        return Collections.unmodifiableMap(figures);
+    }
+
+    private static List<String> asides(List<Examination> spoken, UnitSystem system) {
+        return spoken.stream()
+                .filter(examination -> examination.check().gate().isEmpty())
+                .flatMap(examination -> examination.rows().stream()
+                        .filter(row -> row.verdict() == Verdict.NOT_MET)
+                        .map(row -> examination.check().question() + " "
+                                + row.finding().subject() + ": not met, " + figure(row, system)))
+                .toList();
+    }
+
+    private static String figure(Examination.Row row, UnitSystem system) {
+        String limit = row.finding()
+                .limit()
+                .map(l -> ", " + l.bound() + " " + Shown.of(l, system))
+                .orElse("");
+        return Shown.of(row.finding(), system) + limit;
     }
 
     private static List<Fact> glance(Car car, UnitSystem system) {

@@ -1,8 +1,7 @@
 package kerbfolio.dossier;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -14,14 +13,13 @@ import kerbfolio.car.Corner;
 import kerbfolio.car.Ledger;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Limits;
-import kerbfolio.check.Trade;
-import kerbfolio.check.Verdict;
 import kerbfolio.formula.Term;
-import kerbfolio.job.Gate;
 import kerbfolio.job.Instrument;
 import kerbfolio.job.Job;
+import kerbfolio.job.Position;
 import kerbfolio.job.Removed;
 import kerbfolio.quantity.UnitSystem;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The part for the inspector: registration data, the weight change, what the home set asks and where the answer is.
@@ -34,7 +32,7 @@ import kerbfolio.quantity.UnitSystem;
  * @param removed what came out
  * @param ledger what the ledger says changed: whole car, front, rear
  * @param preparation each requirement, what is missing first
- * @param unexamined gate and the trades it asks for that this version does not examine
+ * @param weighings when, with what and by whom the car was weighed
  * @param documents papers of the job
  * @param photos pictures of the job, by file
  * @param instruments what measured
@@ -47,8 +45,8 @@ public record Inspection(
         List<LedgerLine> fitted,
         List<LedgerLine> removed,
         List<LedgerSum> ledger,
-        List<Requirement> preparation,
-        List<String> unexamined,
+        Preparation preparation,
+        List<WeighingLine> weighings,
         List<DocumentLine> documents,
         List<PhotoLine> photos,
         List<InstrumentLine> instruments) {
@@ -61,19 +59,6 @@ public record Inspection(
 
     /** What scales and ledger say changed. */
     public record LedgerSum(String what, Shown scales, Shown ledger) {}
-
-    /** A question a gate asks, with the answer for each subject. */
-    public record Requirement(String gate, String question, String check, List<String> limits, List<Answer> answers) {
-        private int rank() {
-            return answers.stream()
-                    .mapToInt(answer -> Inspection.rank(answer.verdict()))
-                    .min()
-                    .orElse(0);
-        }
-    }
-
-    /** Where one subject of a question stands. */
-    public record Answer(String subject, Verdict verdict) {}
 
     /** A paper. */
     public record DocumentLine(String kind, String number, String date, String file, String note) {}
@@ -105,8 +90,8 @@ public record Inspection(
                         .map(line -> line(line, fate(job, line.id()), system))
                         .toList(),
                 sums(car, system),
-                preparation(examinations, limits),
-                unexamined(examinations, limits),
+                Preparation.of(examinations, limits),
+                WeighingLine.all(job),
                 job.documents().stream()
                         .map(d -> new DocumentLine(
                                 Head.or(d.kind()),
@@ -124,10 +109,16 @@ public record Inspection(
                                 Head.or(i.kind()),
                                 Head.or(i.serial()),
                                 error(i),
-                                Head.or(i.calibratedWith()),
+                                WeighingLine.instrument(job, i.calibratedWith()),
                                 Head.or(i.calibrated()),
-                                Head.or(i.due())))
+                                due(i, job)))
                         .toList());
+    }
+
+    private static String due(Instrument instrument, Job job) {
+        LocalDate due = instrument.due();
+        String late = due != null && due.isBefore(job.job().date()) ? ", overdue" : "";
+        return Head.or(due) + late;
     }
 
     private static String error(Instrument instrument) {
@@ -208,7 +199,13 @@ public record Inspection(
     private static String marks(Job job, String id) {
         return job.parts().stream()
                 .filter(part -> part.id().equals(id))
-                .flatMap(part -> Stream.of(part.make(), part.model(), part.serial(), part.firmware()))
+                .flatMap(part -> Stream.of(
+                        part.make(),
+                        part.model(),
+                        part.partNumber(),
+                        part.serial(),
+                        part.firmware(),
+                        zone(part.position())))
                 .filter(Objects::nonNull)
                 .collect(Collectors.joining(", "));
     }
@@ -216,66 +213,16 @@ public record Inspection(
     private static String fate(Job job, String id) {
         return job.removed().stream()
                 .filter(item -> item.id().equals(id))
-                .map(Removed::fate)
-                .map(Head::or)
-                .findFirst()
-                .orElse("");
+                .flatMap(item -> Stream.of(item.fate(), zone(item.position()), putBack(item)))
+                .filter(Objects::nonNull)
+                .collect(Collectors.joining("; "));
     }
 
-    private static List<Requirement> preparation(List<Examination> examinations, Limits limits) {
-        return Arrays.stream(Gate.values())
-                .flatMap(gate -> limits.evidence(gate).stream()
-                        .flatMap(required -> answering(examinations, required).stream())
-                        .map(examination -> requirement(gate, examination)))
-                .sorted(Comparator.comparingInt(Requirement::rank))
-                .toList();
+    private static @Nullable String putBack(Removed item) {
+        return item.puttingBack() == null ? null : "to put back: " + item.puttingBack();
     }
 
-    private static List<Examination> answering(List<Examination> examinations, String required) {
-        return examinations.stream()
-                .filter(e -> e.check().id().equals(required)
-                        || e.check().trade().key().equals(required))
-                .toList();
-    }
-
-    private static List<String> unexamined(List<Examination> examinations, Limits limits) {
-        var lines = new ArrayList<String>();
-        for (Gate gate : Gate.values()) {
-            String trades = limits.evidence(gate).stream()
-                    .filter(required -> answering(examinations, required).isEmpty())
-                    .map(Trade::words)
-                    .collect(Collectors.joining(", "));
-            if (!trades.isEmpty()) {
-                lines.add(gate + ": " + trades);
-            }
-        }
-        return List.copyOf(lines);
-    }
-
-    private static Requirement requirement(Gate gate, Examination examination) {
-        return new Requirement(
-                gate.toString(),
-                examination.check().question(),
-                examination.check().id(),
-                examination.rows().stream()
-                        .flatMap(row -> row.finding().limit().stream())
-                        .map(limit -> limit.citation().toString())
-                        .distinct()
-                        .toList(),
-                examination.rows().stream()
-                        .map(row -> new Answer(row.finding().subject(), row.verdict()))
-                        .toList());
-    }
-
-    /** What is not met first, then what is missing, then what is done. */
-    private static int rank(Verdict verdict) {
-        return switch (verdict) {
-            case NOT_MET -> 0;
-            case UNDECIDED -> 1;
-            case NO_EVIDENCE -> 2;
-            case MET_UNCONFIRMED -> 3;
-            case MET, NO_LIMIT -> 4;
-            case NOT_APPLICABLE -> 5;
-        };
+    private static @Nullable String zone(@Nullable Position position) {
+        return position == null ? null : position.zone();
     }
 }

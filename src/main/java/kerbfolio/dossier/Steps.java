@@ -131,7 +131,28 @@ final class Steps {
             return "";
         }
         Share first = budget.get(0);
-        return "largest share of the uncertainty: " + first.cause() + ", " + Math.round(first.part() * 100) + " %";
+        return "largest share of the uncertainty: " + words(first.cause(), working) + ", "
+                + Math.round(first.part() * 100) + "\u00a0%";
+    }
+
+    /** A cause by the name of the figure it stands for; an instrument's by its own. */
+    private static String words(String cause, Working working) {
+        if (cause.startsWith("instruments[")) {
+            return "error of " + cause.substring(12, cause.indexOf(']')) + " in proportion to its readings";
+        }
+        return leaves(working)
+                .filter(known -> known.path().equals(cause))
+                .map(Known::name)
+                .findFirst()
+                .orElse(cause);
+    }
+
+    private static Stream<Known> leaves(Term term) {
+        Term bare = unwrapped(term);
+        if (bare instanceof Working working) {
+            return working.inputs().values().stream().flatMap(List::stream).flatMap(Steps::leaves);
+        }
+        return bare instanceof Known known ? Stream.of(known) : Stream.empty();
     }
 
     /** Where each figure is from; a long list stands in a table of its own and is only counted here. */
