@@ -70,7 +70,7 @@ public final class RequirementSets {
             throw file.places().refusal(path, "`" + name + "` is no name of a requirement set; write " + BUILT_IN);
         }
         Path own = file.file().resolveSibling(name + ".yaml");
-        if (!Files.isRegularFile(own)) {
+        if (!Files.isRegularFile(own) || own.equals(file.file())) {
             return shipped(name, file, path);
         }
         RequirementSet set = RecordReader.read(own.toString(), RecordReader.bytes(own), RequirementSet.class)

@@ -93,13 +93,13 @@ public final class Release {
         for (Examination examination : examinations) {
             if (examination.check().gate().equals(Optional.of(gate))) {
                 for (Examination.Row row : examination.rows()) {
-                    if (row.verdict() == Verdict.UNDECIDED && !isRequired(examination, limits.evidence(gate))) {
-                        reasons.add(reason(GateState.NOT_EXAMINED, examination, row));
-                    }
-                    if (row.verdict() == Verdict.NOT_MET) {
-                        Optional<Waiver> waiver = waiver(examination, row);
-                        waiver.ifPresentOrElse(
-                                waivers::add, () -> reasons.add(reason(GateState.HELD, examination, row)));
+                    boolean isFault = row.verdict() == Verdict.NOT_MET;
+                    boolean isUnasked =
+                            row.verdict() == Verdict.UNDECIDED && !isRequired(examination, limits.evidence(gate));
+                    if (isFault || isUnasked) {
+                        GateState state = isFault ? GateState.HELD : GateState.NOT_EXAMINED;
+                        waiver(examination, row)
+                                .ifPresentOrElse(waivers::add, () -> reasons.add(reason(state, examination, row)));
                     }
                 }
             }

@@ -48,7 +48,7 @@ public final class LedgerClosure implements Check {
     }
 
     /** Why two weighings cannot be compared; empty if they can. */
-    private static String obstacle(Car car) {
+    static String obstacle(Car car) {
         if (car.received().isStated() || car.delivered().isStated()) {
             return "published masses are not weighed on this car";
         }

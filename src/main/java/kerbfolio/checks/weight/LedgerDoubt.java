@@ -6,9 +6,12 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
+import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Gate;
+import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
 /** Anything agrees with anything if both are known badly enough: the agreement counts only while its doubt is small. */
@@ -33,12 +36,19 @@ public final class LedgerDoubt implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
+        String obstacle = LedgerClosure.obstacle(car);
+        Term result = obstacle.isEmpty()
+                ? doubt(car)
+                : new Absent("weighings.as-received", "doubt of the closure", Unit.of("%"), obstacle);
+        return Stream.of(Finding.judged("whole car", result, limits, "ledger-doubt"));
+    }
+
+    private static Working doubt(Car car) {
         Working difference =
                 Agreement.difference("whole car", car.change(), car.ledger().change());
-        Working doubt = Working.fill(DOUBT)
+        return Working.fill(DOUBT)
                 .put("U_r", Agreement.doubtOf(difference))
                 .put("m", car.delivered().total())
                 .work();
-        return Stream.of(Finding.judged("whole car", doubt, limits, "ledger-doubt"));
     }
 }
