@@ -99,7 +99,7 @@ public final class Release {
                     if (isFault || isUnasked) {
                         GateState state = isFault ? GateState.HELD : GateState.NOT_EXAMINED;
                         waiver(examination, row)
-                                .ifPresentOrElse(waivers::add, () -> reasons.add(reason(state, examination, row)));
+                                .ifPresentOrElse(waivers::add, () -> reasons.add(Reason.of(state, examination, row)));
                     }
                 }
             }
@@ -132,7 +132,7 @@ public final class Release {
                                         .add(row));
                     } else {
                         boolean isFault = row.verdict() == Verdict.NOT_MET;
-                        reasons.add(reason(isFault ? GateState.HELD : GateState.NOT_EXAMINED, examination, row));
+                        reasons.add(Reason.of(isFault ? GateState.HELD : GateState.NOT_EXAMINED, examination, row));
                     }
                 }
             }
@@ -194,17 +194,6 @@ public final class Release {
                         GateState.NOT_EXAMINED,
                         "the authority's paper is not recorded in documents with number and date",
                         ""));
-    }
-
-    private static Reason reason(GateState state, Examination examination, Examination.Row row) {
-        String what = examination.check().id().replace('-', ' ') + ", "
-                + row.finding().subject() + ": " + row.verdict();
-        String why = switch (row.verdict()) {
-            case NO_EVIDENCE -> " (" + row.finding().result().origin() + ")";
-            case NO_LIMIT -> " is given by the home set";
-            default -> "";
-        };
-        return new Reason(state, what + why, row.id());
     }
 
     private Optional<Waiver> waiver(Examination examination, Examination.Row row) {

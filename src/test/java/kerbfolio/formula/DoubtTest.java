@@ -50,7 +50,7 @@ class DoubtTest {
 
     /**
      * JCGM 100:2008, H.1, end gauge: inputs of table H.1 and H.1.3, result 50.000 838 mm, contributions 25, 9.7, 2.9 and
-     * 16.6 nm, u_c = 32 nm (31.66 from the inputs as rounded there). The mean temperature and the standard's
+     * 16.6 nm, u_c = 32 nm (31.7 from these inputs). The mean temperature and the standard's
      * coefficient have no effect in first order, and a move that is not centred would invent one.
      */
     @Test

@@ -15,7 +15,13 @@ import java.util.List;
  */
 record EveryFormula(String where, Formula formula) {
 
+    private static final List<EveryFormula> OF_THE_PROGRAM = walk();
+
     static List<EveryFormula> ofTheProgram() {
+        return OF_THE_PROGRAM;
+    }
+
+    private static List<EveryFormula> walk() {
         return new ClassFileImporter()
                 .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS).importPackages("kerbfolio").stream()
                         .flatMap(type -> type.getFields().stream())

@@ -124,5 +124,7 @@ class NoEvidenceTest {
         assertEquals(Unit.of("kg"), SCALE.unit());
         assertEquals(List.of(), SCALE.reservations());
         assertTrue(SCALE.amount().isEmpty());
+        assertTrue(SCALE.isUnrecorded());
+        assertFalse(new Absent("p", "axle", Unit.of("kg"), "no instrument is named").isUnrecorded());
     }
 }

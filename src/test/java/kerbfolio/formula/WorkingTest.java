@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import kerbfolio.quantity.Amount;
 import kerbfolio.quantity.Quantity;
@@ -139,14 +140,21 @@ class WorkingTest {
 
     @Test
     void aPlainTermCarriesEverythingButItsDoubt() {
-        Known known = measured("900 kg", "scale", "3 kg");
+        Known known = new Known(
+                "p",
+                "axle",
+                Quantity.of("900 kg"),
+                new Amount(900, Map.of("scale", 3.0)),
+                Basis.MEASURED,
+                "scale",
+                List.of("out of date"));
         var plain = new Plain(known);
         assertEquals(Optional.of(Amount.exact(900)), plain.amount());
         assertEquals(known.name(), plain.name());
         assertEquals(known.unit(), plain.unit());
         assertEquals(known.basis(), plain.basis());
         assertEquals(known.origin(), plain.origin());
-        assertEquals(known.reservations(), plain.reservations());
+        assertEquals(List.of("out of date"), plain.reservations());
         assertEquals(List.of(SCALE), new Plain(SCALE).missing());
         assertEquals(Optional.empty(), new Plain(SCALE).amount());
     }

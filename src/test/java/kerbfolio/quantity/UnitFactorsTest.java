@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 /** Every factor of the unit table that NIST SP 811:2008, Appendix B.8, prints. */
 class UnitFactorsTest {
     @ParameterizedTest(name = "{4}")
-    @CsvFileSource(resources = "/check-values/units-sp811.csv", delimiter = ';', numLinesToSkip = 3)
+    @CsvFileSource(resources = "/check-values/units-sp811.csv", delimiter = ';', numLinesToSkip = 1)
     void aFactorAgreesWithThePrintedDigits(String unit, String si, String digits, String kind, String source) {
         Unit from = Unit.of(unit);
         Unit to = Unit.of(si);
