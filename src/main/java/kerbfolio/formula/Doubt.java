@@ -50,10 +50,21 @@ record Doubt(@Nullable Amount amount, @Nullable String refusal, boolean flips) {
                 return refused("within its uncertainty, " + cause + " leaves the range of the formula");
             }
             effects.put(cause, effect);
-            flips |=
-                    !up.branches().equals(centre.branches()) || !down.branches().equals(centre.branches());
+            flips |= flips(formula, inputs, cause, centre);
         }
         return new Doubt(new Amount(si, effects), null, flips);
+    }
+
+    /** A verdict reaches as far as the expanded uncertainty, so the law must hold as far as that. */
+    private static boolean flips(Formula formula, Map<String, List<Term>> inputs, String cause, Arithmetic centre) {
+        for (double reach : new double[] {-Amount.COVERAGE, Amount.COVERAGE}) {
+            var moved = new Arithmetic(values(formula, inputs, cause, reach));
+            moved.of(formula.tree());
+            if (!moved.branches().equals(centre.branches())) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Set<String> causes(Map<String, List<Term>> inputs) {
@@ -70,7 +81,7 @@ record Doubt(@Nullable Amount amount, @Nullable String refusal, boolean flips) {
     }
 
     private static Map<String, double[]> values(
-            Formula formula, Map<String, List<Term>> inputs, @Nullable String cause, int direction) {
+            Formula formula, Map<String, List<Term>> inputs, @Nullable String cause, double direction) {
         var values = new HashMap<String, double[]>();
         for (Constant constant : formula.constants()) {
             values.put(constant.symbol(), new double[] {constant.value().si()});
@@ -83,7 +94,7 @@ record Doubt(@Nullable Amount amount, @Nullable String refusal, boolean flips) {
         return values;
     }
 
-    private static double moved(Amount amount, @Nullable String cause, int direction) {
+    private static double moved(Amount amount, @Nullable String cause, double direction) {
         return cause == null
                 ? amount.si()
                 : amount.si() + direction * amount.effects().getOrDefault(cause, 0.0);
