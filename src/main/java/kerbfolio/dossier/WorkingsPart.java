@@ -170,7 +170,7 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
     }
 
     private static String why(Examination.Row row) {
-        if (row.notApplicable().isPresent()) {
+        if (row.verdict() == Verdict.NOT_APPLICABLE && row.notApplicable().isPresent()) {
             var entry = row.notApplicable().get();
             return entry.by() + ": " + entry.reason();
         }

@@ -74,7 +74,7 @@ final class FindingsSheet {
     }
 
     private static String why(Examination.Row found) {
-        if (found.notApplicable().isPresent()) {
+        if (found.verdict() == Verdict.NOT_APPLICABLE && found.notApplicable().isPresent()) {
             var entry = found.notApplicable().get();
             return entry.by() + ": " + entry.reason();
         }

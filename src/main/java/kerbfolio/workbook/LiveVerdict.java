@@ -27,11 +27,9 @@ final class LiveVerdict {
      */
     record Words(Verdict met, Verdict undecided, Verdict missing) {
         static Words of(Examination.Row row) {
-            if (row.notApplicable().isPresent()) {
-                return new Words(Verdict.NOT_APPLICABLE, Verdict.NOT_APPLICABLE, Verdict.NOT_APPLICABLE);
-            }
             Verdict met = row.finding().reservations().isEmpty() ? Verdict.MET : Verdict.MET_UNCONFIRMED;
-            return new Words(met, Verdict.UNDECIDED, Verdict.NO_EVIDENCE);
+            Verdict missing = row.verdict() == Verdict.NOT_APPLICABLE ? Verdict.NOT_APPLICABLE : Verdict.NO_EVIDENCE;
+            return new Words(met, Verdict.UNDECIDED, missing);
         }
     }
 

@@ -80,6 +80,7 @@ class WorkingsPartTest {
                 "B. Reader: solid tyres",
                 line(
                                 JobText.onTwoAxles()
+                                        .without("vehicle.tyres")
                                         .add(
                                                 "not-applicable",
                                                 "{ check: tyre-speed, by: B. Reader, reason: solid tyres }"),

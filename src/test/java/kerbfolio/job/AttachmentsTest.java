@@ -38,7 +38,7 @@ class AttachmentsTest {
                   - file: photos/a b.jpg
                   - file: ./photos/../ticket.pdf
                 punch-list:
-                  - {id: 1, text: t, closed: {photo: photos/a b.jpg}}
+                  - {id: 1, text: t, holds: none, closed: {photo: photos/a b.jpg}}
                 """);
         assertEquals("photo", Files.readString(file.attachment("photos/a b.jpg")));
         Files.delete(folder.resolve("ticket.pdf"));
@@ -94,7 +94,7 @@ class AttachmentsTest {
                           - file: ▸photos
                           - file: ▸film.mp4
                         punch-list:
-                          - {id: 1, text: t, closed: {photo: ▸ticket.pdf/x}}
+                          - {id: 1, text: t, holds: none, closed: {photo: ▸ticket.pdf/x}}
                         """));
     }
 }

@@ -88,7 +88,7 @@ class ConsistencyTest {
                 sheet.complaints("""
                         parts: [{id: a}, {id: ▸a}]
                         removed: [{id: ▸a}]
-                        punch-list: [{id: ▸"a[b]", text: t}]
+                        punch-list: [{id: ▸"a[b]", text: t, holds: none}]
                         """));
     }
 
@@ -96,7 +96,7 @@ class ConsistencyTest {
     void aPhotoShowsSomethingKnown() throws Exception {
         String lines = """
                 parts: [{id: drive-unit}]
-                punch-list: [{id: 7, text: t}]
+                punch-list: [{id: 7, text: t, holds: none}]
                 photos: [{file: job.yaml, subject: %s}]
                 """;
         for (String known : List.of("drive-unit", "7", "weighings", "handed-over")) {
@@ -121,8 +121,8 @@ class ConsistencyTest {
                   as-delivered: {date: ▸2026-04-01}
                   tilt: {date: ▸2026-04-01}
                 punch-list:
-                  - {id: 1, text: t, due: 2026-04-01, raised: ▸2026-04-01}
-                  - {id: 2, text: t, closed: {date: ▸2026-04-01}}
+                  - {id: 1, text: t, holds: none, due: 2026-04-01, raised: ▸2026-04-01}
+                  - {id: 2, text: t, holds: none, closed: {date: ▸2026-04-01}}
                 documents: [{date: ▸2026-04-01}]
                 waivers: [{finding: f, by: b, reason: r, date: ▸2026-04-01}]
                 not-applicable: [{check: c, by: b, reason: r, date: ▸2026-04-01}]
@@ -156,7 +156,7 @@ class ConsistencyTest {
                 List.of("punch-list > 1 > closed > date: closed before it was raised; correct one of the two"
                         + " days"),
                 sheet.complaints(
-                        "punch-list: [{id: 1, text: t, raised: 2026-03-02, closed: {by: b, date: ▸2026-03-01}}]\n"));
+                        "punch-list: [{id: 1, text: t, holds: none, raised: 2026-03-02, closed: {by: b, date: ▸2026-03-01}}]\n"));
     }
 
     @Test

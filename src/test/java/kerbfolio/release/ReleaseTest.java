@@ -161,7 +161,7 @@ class ReleaseTest {
                 List.of("a, car: undecided"),
                 reasons(release(ASKS_FOR_A, stub("a", Gate.ENERGISE, UNDECIDED)), Gate.ENERGISE));
         assertEquals(
-                List.of("a, car: no evidence (not recorded)"),
+                List.of("a, car: no evidence (not recorded: margin)"),
                 reasons(release(ASKS_FOR_A, stub("a", Gate.ENERGISE, ABSENT)), Gate.ENERGISE));
         assertEquals(
                 List.of("scales were out of calibration (1 finding)"),
@@ -216,7 +216,7 @@ class ReleaseTest {
         assertEquals(
                 List.of(
                         "b, car: not met",
-                        "a, car: no evidence (not recorded)",
+                        "a, car: no evidence (not recorded: margin)",
                         "this version does not examine brakes"),
                 reasons(release, Gate.ENERGISE));
     }

@@ -228,7 +228,7 @@ class UnusualExaminationTest {
     }
 
     @Test
-    void whatSomebodySaysDoesNotApplySaysSoUnlessItIsNotMet() {
+    void whatSomebodySaysDoesNotApplySaysSoOnlyWhereNothingIsRecorded() {
         var entry = new NotApplicable("asked", "E. Varley", LocalDate.of(2026, 10, 9), "no such part");
         Known volts = known("readings.volts", "12 V", 0.1);
         Opened opened = written(new Examination(
@@ -236,9 +236,15 @@ class UnusualExaminationTest {
                 List.of(
                         excused("met", volts, limit("many", Bound.AT_MOST, "30 V"), entry),
                         excused("near", volts, limit("enough", Bound.AT_MOST, "12 V"), entry),
-                        excused("over", volts, limit("few", Bound.AT_MOST, "3 V"), entry))));
-        assertEquals("not applicable", verdict(opened, "Lifting", "Is there any?", "met"));
-        assertEquals("not applicable", verdict(opened, "Lifting", "Is there any?", "near"));
+                        excused("over", volts, limit("few", Bound.AT_MOST, "3 V"), entry),
+                        excused(
+                                "absent",
+                                Absent.unrecorded("readings.more", "more", "V"),
+                                limit("few", Bound.AT_MOST, "3 V"),
+                                entry))));
+        assertEquals("met", verdict(opened, "Lifting", "Is there any?", "met"));
+        assertEquals("undecided", verdict(opened, "Lifting", "Is there any?", "near"));
+        assertEquals("not applicable", verdict(opened, "Lifting", "Is there any?", "absent"));
         assertEquals("not met", verdict(opened, "Lifting", "Is there any?", "over"));
     }
 
