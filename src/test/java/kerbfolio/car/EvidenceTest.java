@@ -57,6 +57,13 @@ class EvidenceTest {
         assertEquals(List.of(), term.reservations());
     }
 
+    /** By hand: 0.1 % of 1000 lb is 1 lb. */
+    @Test
+    void aShareOfAReadingIsOfTheReadingInItsOwnUnit() {
+        Term term = read("1000 lb", "pads", "2026-10-01");
+        assertEquals(0.45359237 / ROOT_3, effects(term).get("instruments[pads].of-reading"), 1e-12);
+    }
+
     @Test
     void aPlusMinusGoesBeforeTheInstrument() {
         Term term = read("400 kg ± 2 kg", "pads", "2026-10-01");

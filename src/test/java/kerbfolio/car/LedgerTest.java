@@ -35,6 +35,8 @@ class LedgerTest {
         assertEquals("maker", fitted.get(1).mass().origin());
         assertEquals("A. Tester", fitted.get(1).x().origin());
         assertEquals("engine", job.car().ledger().removed().get(0).name());
+        job.add("removed", "{ id: tank, mass: 10 kg, mass-from: scales }");
+        assertEquals("tank", job.car().ledger().removed().get(1).name());
     }
 
     @Test

@@ -17,7 +17,6 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.check.Check;
-import kerbfolio.check.Trade;
 import kerbfolio.checks.CheckList;
 import org.junit.jupiter.api.Test;
 
@@ -57,21 +56,6 @@ class ChecksAreListedTest {
             }
             assertEquals(kebab.toString(), check.id());
         }
-    }
-
-    @Test
-    void everyQuestionIsAQuestionOfItsOwn() {
-        List<String> questions = CheckList.ALL.stream().map(Check::question).toList();
-        assertEquals(questions.stream().distinct().toList(), questions);
-        for (String question : questions) {
-            assertTrue(question.matches("[A-Z].*\\?"), question);
-        }
-    }
-
-    @Test
-    void checksStandInTheOrderOfTheTrades() {
-        List<Trade> trades = CheckList.ALL.stream().map(Check::trade).toList();
-        assertEquals(trades.stream().sorted().toList(), trades);
     }
 
     @Test

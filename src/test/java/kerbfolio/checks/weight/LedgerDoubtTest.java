@@ -40,6 +40,11 @@ class LedgerDoubtTest {
     }
 
     @Test
+    void aDoubtAtItsLimitIsTooCloseToTell() {
+        assertEquals(Verdict.UNDECIDED, doubt("13.67 kg").verdict());
+    }
+
+    @Test
     void aLedgerNobodyWroteIsNoEvidence() {
         var found = JobText.onTwoAxles().found(new LedgerDoubt());
         assertEquals(Verdict.NO_EVIDENCE, found.verdict());
