@@ -161,9 +161,11 @@ final class Binder {
             complaints.add(node, "takes one value, not " + found + "; write it after the `:` in the same line");
             return null;
         }
-        if (node.text().isBlank() && key.must()) {
-            complaints.add(node, "may not be empty; write its value or a word in its place");
-            return null;
+        if (node.text().isBlank()) {
+            if (key.must()) {
+                complaints.add(node, "may not be empty; write its value or a word in its place");
+            }
+            return null; // blank is not written: "" answers nothing that is asked
         }
         try {
             return Scalars.read(node.text(), raw, key.in());

@@ -17,6 +17,7 @@ final class Grammar {
             "mapping values are not allowed",
             "one `: ` too many; put a text that holds a colon into quotes, and see that the key above has its own `:`"
         },
+        {"a comment or a line break", "a text that begins with > or | goes into quotes, as in \"> 500 MΩ\""},
         {"cannot start any token", "a text that begins with this sign goes into quotes"},
         {"could not find expected ':'", "the key above has no `: ` after it"},
         {"", "the indentation or the quotes do not fit; begin this line under the key it belongs with"}

@@ -25,7 +25,6 @@ class CheckListTest {
             "laden-tyre-load",
             "tyre-speed",
             "ledger-closure",
-            "ledger-doubt",
             "stated-mass");
 
     @Test

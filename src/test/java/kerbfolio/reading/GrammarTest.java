@@ -20,6 +20,7 @@ class GrammarTest {
         assertYaml("1:7", "a quote or bracket is opened here and never closed; close it", "note: \"a\nserial: 1\n");
         assertYaml("1:8", "a quote or bracket is opened here and never closed; close it", "marks: [a, b\n");
         assertYaml("1:7", "a text that begins with this sign goes into quotes", "note: @a\n");
+        assertYaml("1:9", "a text that begins with > or | goes into quotes, as in \"> 500 MΩ\"", "note: > 500 MΩ\n");
         assertYaml(
                 "2:2",
                 "the indentation or the quotes do not fit; begin this line under the key it belongs with",
