@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  * @param head what names the record
  * @param handover for the customer
  * @param inspection for the inspector
+ * @param workshop for the next mechanic
  * @param workings for whoever asks how
  * @param unexamined sections recorded that this version does not examine
  * @param cautions the usual cautions, deferring to local codes and licensed practice
@@ -30,6 +31,7 @@ public record Dossier(
         Head head,
         Handover handover,
         Inspection inspection,
+        Workshop workshop,
         WorkingsPart workings,
         List<String> unexamined,
         List<String> cautions,
@@ -46,6 +48,7 @@ public record Dossier(
                 Head.of(job, program),
                 Handover.of(car, release, spoken, units),
                 Inspection.of(car, spoken, limits, units),
+                Workshop.of(car, units),
                 WorkingsPart.of(spoken, units),
                 unexamined(job),
                 Cautions.ALL,

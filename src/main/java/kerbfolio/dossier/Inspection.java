@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.car.Axle;
 import kerbfolio.car.Car;
@@ -17,7 +16,6 @@ import kerbfolio.formula.Term;
 import kerbfolio.job.Instrument;
 import kerbfolio.job.Job;
 import kerbfolio.job.Position;
-import kerbfolio.job.Removed;
 import kerbfolio.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -55,7 +53,7 @@ public record Inspection(
     public record WeightLine(String what, Shown before, Shown after, Shown change, Shown permitted, boolean isSum) {}
 
     /** Something fitted or removed. */
-    public record LedgerLine(String name, Shown mass, Shown place, String basis, String origin, String note) {}
+    public record LedgerLine(String name, Shown mass, Shown place, String basis, String origin, String zone) {}
 
     /** What scales and ledger say changed. */
     public record LedgerSum(String what, Shown scales, Shown ledger) {}
@@ -84,10 +82,10 @@ public record Inspection(
                 weights(car, system),
                 receivedNote(job),
                 car.ledger().fitted().stream()
-                        .map(line -> line(line, marks(job, line.id()), system))
+                        .map(line -> line(line, zone(job, line.id()), system))
                         .toList(),
                 car.ledger().removed().stream()
-                        .map(line -> line(line, fate(job, line.id()), system))
+                        .map(line -> line(line, zone(job, line.id()), system))
                         .toList(),
                 sums(car, system),
                 Preparation.of(examinations, limits),
@@ -185,41 +183,28 @@ public record Inspection(
         return new LedgerSum(what, Shown.of(scales, system), Shown.of(ledger, system));
     }
 
-    private static LedgerLine line(Ledger.Line line, String note, UnitSystem system) {
+    private static LedgerLine line(Ledger.Line line, String zone, UnitSystem system) {
         return new LedgerLine(
                 line.name(),
                 Shown.of(line.mass(), system),
                 Shown.of(line.x(), system),
                 line.mass().basis().word(),
                 line.mass().origin(),
-                note);
+                zone);
     }
 
-    /** Serial and firmware exactly as written. */
-    private static String marks(Job job, String id) {
-        return job.parts().stream()
-                .filter(part -> part.id().equals(id))
-                .flatMap(part -> Stream.of(
-                        part.make(),
-                        part.model(),
-                        part.partNumber(),
-                        part.serial(),
-                        part.firmware(),
-                        zone(part.position())))
+    /** Where a fitted or removed thing sits, in words. */
+    private static String zone(Job job, String id) {
+        return Stream.concat(
+                        job.parts().stream()
+                                .filter(part -> part.id().equals(id))
+                                .map(part -> zone(part.position())),
+                        job.removed().stream()
+                                .filter(item -> item.id().equals(id))
+                                .map(item -> zone(item.position())))
                 .filter(Objects::nonNull)
-                .collect(Collectors.joining(", "));
-    }
-
-    private static String fate(Job job, String id) {
-        return job.removed().stream()
-                .filter(item -> item.id().equals(id))
-                .flatMap(item -> Stream.of(item.fate(), zone(item.position()), putBack(item)))
-                .filter(Objects::nonNull)
-                .collect(Collectors.joining("; "));
-    }
-
-    private static @Nullable String putBack(Removed item) {
-        return item.puttingBack() == null ? null : "to put back: " + item.puttingBack();
+                .findFirst()
+                .orElse("");
     }
 
     private static @Nullable String zone(@Nullable Position position) {

@@ -27,9 +27,10 @@ public final class DossierPdf {
                         "head", dossier.head(),
                         "handover", dossier.handover(),
                         "inspection", dossier.inspection(),
+                        "workshop", dossier.workshop(),
                         "workings", dossier.workings(),
                         "unexamined", dossier.unexamined(),
-                        "cautions", dossier.cautions()));
+                        "cautions", dossier.cautions(), "figures", Map.of()));
         return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file, page), Map.of());
     }
 

@@ -47,6 +47,7 @@ public final class Renderer {
     public Pdf render(String xhtml, DocumentFacts facts, Map<String, Figure> figures) {
         StyleFaults.listen();
         Document page = Markup.read(xhtml);
+        Contents.fill(page);
         Lettering lettering = new Lettering(fonts);
         new SymbolRuns(lettering).mark(page);
 
