@@ -46,13 +46,14 @@ class LayeringTest {
             new Layer("release", "quantity source formula reading job car check"),
             new Layer("dossier", "quantity source formula reading job car check checks procedure release"),
             new Layer("figure", "quantity source formula job car check procedure release dossier"),
-            new Layer("pdf", "quantity source formula reading job car check procedure release dossier figure"),
+            new Layer("photo", "reading job"),
+            new Layer("pdf", "quantity source formula reading job car check procedure release dossier figure photo"),
             new Layer("workbook", "quantity source formula reading job car check procedure release dossier figure"),
             new Layer("fingerprint", "quantity source reading job check release dossier figure pdf workbook"),
             new Layer(
                     "cli",
-                    "quantity source formula reading job car check checks procedure release dossier figure pdf workbook"
-                            + " fingerprint"),
+                    "quantity source formula reading job car check checks procedure release dossier figure photo pdf"
+                            + " workbook fingerprint"),
             new Layer("main", "kerbfolio", "cli"));
 
     /** The one package that may touch each library. */
@@ -64,6 +65,7 @@ class LayeringTest {
             entry(
                     "workbook",
                     List.of("org.apache.poi..", "org.apache.xmlbeans..", "org.openxmlformats..", "com.microsoft..")),
+            entry("photo", List.of("net.coobird..")),
             entry("cli", List.of("picocli..")));
 
     /** What comes with the language, and the null annotations. */

@@ -71,21 +71,19 @@ class InspectionTest {
                         "{ id: engine, mass: 100 kg, mass-from: maker, fate: \"scrapped, receipt 7\", putting-back: new mounts }");
     }
 
-    /** A serial number is a name, not a number. */
     @Test
-    void serialAndFirmwareStandAsTheyWereWritten() {
+    void whatWentInSaysHowItsMassIsKnown() {
         var line = withParts().dossier().inspection().fitted().get(0);
         assertEquals("battery box", line.name());
-        assertEquals("Pellin, 007, 0012345, 1.10, tunnel", line.note());
+        assertEquals("tunnel", line.zone());
         assertEquals("measured", line.basis());
         assertEquals("1200 mm", plain(line.place()));
     }
 
     @Test
-    void whatWasTakenOutSaysWhereItWent() {
+    void whatWasTakenOutSaysHowItsMassIsKnown() {
         var line = withParts().dossier().inspection().removed().get(0);
         assertEquals("engine", line.name());
-        assertEquals("scrapped, receipt 7; to put back: new mounts", line.note());
         assertEquals("stated", line.basis());
         assertEquals("\u2014", plain(line.place()));
     }

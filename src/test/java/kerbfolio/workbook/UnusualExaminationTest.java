@@ -113,6 +113,7 @@ class UnusualExaminationTest {
                 d.head(),
                 d.handover(),
                 d.inspection(),
+                d.workshop(),
                 d.workings(),
                 d.unexamined(),
                 d.cautions(),
