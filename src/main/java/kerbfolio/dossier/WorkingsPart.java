@@ -1,18 +1,14 @@
 package kerbfolio.dossier;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Declared;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Piece;
-import kerbfolio.formula.Plain;
-import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.quantity.UnitSystem;
 
@@ -70,36 +66,10 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
 
     static WorkingsPart of(List<Examination> examinations, UnitSystem system) {
         var steps = new Steps(examinations, system);
-        var sources = new LinkedHashSet<String>();
-        var pages = new ArrayList<Page>();
-        for (Examination examination : examinations) {
-            Page page = page(examination, steps, system);
-            pages.add(page);
-            sources.addAll(page.citations());
-            examination.rows().forEach(row -> {
-                row.finding().limit().ifPresent(limit -> sources.add(limit.origin()));
-                row.finding().working().ifPresent(working -> cited(working, sources));
-                row.finding().others().forEach(limit -> sources.add(limit.origin()));
-            });
-        }
-        return new WorkingsPart(steps.shared(), List.copyOf(pages), List.copyOf(sources));
-    }
-
-    /** What the figures behind a result cite: formulas, limits used as figures, tables. */
-    private static void cited(Working working, Set<String> sources) {
-        working.formula().citations().forEach(citation -> sources.add(citation.toString()));
-        working.formula()
-                .constants()
-                .forEach(constant -> sources.add(constant.citation().toString()));
-        for (Term term :
-                working.inputs().values().stream().flatMap(List::stream).toList()) {
-            Term bare = term instanceof Plain plain ? plain.of() : term;
-            if (bare instanceof Working input) {
-                cited(input, sources);
-            } else if (bare instanceof Limit) {
-                sources.add(bare.origin());
-            }
-        }
+        List<Page> pages = examinations.stream()
+                .map(examination -> page(examination, steps, system))
+                .toList();
+        return new WorkingsPart(steps.shared(), pages, Cited.by(examinations));
     }
 
     private static Page page(Examination examination, Steps steps, UnitSystem system) {

@@ -3,9 +3,9 @@ package kerbfolio.source;
 /** The documents formulas are taken from; figures of regulations stand in requirement sets with their own documents. */
 public enum Source {
     ISO_10392("ISO 10392:2011, Road vehicles \u2014 Determination of centre of gravity"),
-    ISO_13528("ISO 13528:2022, Statistical methods for use in proficiency testing by interlaboratory comparison"),
+    ISO_13528("ISO 13528, Statistical methods for use in proficiency testing by interlaboratory comparison, 2022"),
     NHTSA_ROLLOVER(
-            "NHTSA HS 809 868, 2005, Trends in the static stability factor of passenger cars, light trucks and vans"),
+            "NHTSA HS 809 868, Trends in the static stability factor of passenger cars, light trucks and vans, 2005"),
     UN_R30("UN Regulation No. 30, pneumatic tyres for motor vehicles and their trailers"),
     OWN_RULE("Rule of this program, no outside source"),
     STATICS("Statics of a rigid body on two axles"),
