@@ -30,7 +30,7 @@ public record Preparation(List<Requirement> requirements, List<String> unexamine
     }
 
     /** Where one subject of a question stands. */
-    public record Answer(String subject, Verdict verdict) {}
+    public record Answer(String finding, String subject, Verdict verdict) {}
 
     static Preparation of(List<Examination> examinations, Limits limits) {
         List<Requirement> requirements = Arrays.stream(Gate.values())
@@ -74,7 +74,7 @@ public record Preparation(List<Requirement> requirements, List<String> unexamine
                         .distinct()
                         .toList(),
                 examination.rows().stream()
-                        .map(row -> new Answer(row.finding().subject(), row.verdict()))
+                        .map(row -> new Answer(row.id(), row.finding().subject(), row.verdict()))
                         .toList());
     }
 

@@ -1,22 +1,18 @@
 package kerbfolio.workbook;
 
 import java.util.ArrayList;
-import java.util.Optional;
-import kerbfolio.check.Check;
-import kerbfolio.check.Examination;
-import kerbfolio.check.Finding;
-import kerbfolio.check.Limit;
 import kerbfolio.check.Verdict;
 import kerbfolio.dossier.Dossier;
 import kerbfolio.dossier.Shown;
-import kerbfolio.quantity.UnitSystem;
+import kerbfolio.dossier.WorkingsPart;
 
 /** Every finding as it stood at issue, as the paper prints it. Nothing here is live. */
 final class FindingsSheet {
     static final String NAME = "Findings";
 
     private static final int HEAD = 1;
-    private static final int[] WIDTHS = {26, 9, 32, 22, 13, 19, 13, 34, 11, 42};
+    private static final int VERDICT = 4;
+    private static final int[] WIDTHS = {26, 9, 32, 22, 15, 19, 13, 34, 11, 42};
 
     private FindingsSheet() {}
 
@@ -38,64 +34,41 @@ final class FindingsSheet {
                 "gate",
                 "remarks");
         int row = HEAD + 1;
-        for (Examination examination : dossier.examinations()) {
-            for (Examination.Row found : examination.rows()) {
-                line(pen, row, examination.check(), found, dossier.units());
+        for (WorkingsPart.Page page : dossier.workings().pages()) {
+            for (WorkingsPart.Line line : page.lines()) {
+                line(pen, row, page, line);
                 row++;
             }
         }
+        Marks.verdicts(pen.sheet(), HEAD + 1, row, VERDICT);
     }
 
-    private static void line(Pen pen, int row, Check check, Examination.Row found, UnitSystem units) {
-        Finding finding = found.finding();
-        Optional<Limit> limit = finding.limit();
-        pen.text(row, 0, found.id(), Look.SMALL);
-        pen.text(row, 1, check.trade().toString(), Look.TEXT);
-        pen.text(row, 2, check.question(), Look.TEXT);
-        pen.text(row, 3, finding.subject(), Look.TEXT);
-        pen.text(row, 4, found.verdict().toString(), word(found.verdict()));
-        pen.text(row, 5, words(Shown.of(finding, units)), Look.TEXT);
-        pen.text(row, 6, limit.map(l -> asked(l, units)).orElse(Pen.NOTHING), Look.TEXT);
-        pen.text(row, 7, limit.map(Limit::origin).orElse(""), Look.SMALL);
-        pen.text(row, 8, check.gate().map(Object::toString).orElse(Pen.NOTHING), Look.TEXT);
-        pen.text(row, 9, remarks(found, units), Look.SMALL);
-    }
-
-    private static Look word(Verdict verdict) {
-        return verdict == Verdict.NO_LIMIT ? Look.TEXT : Look.WORD;
+    private static void line(Pen pen, int row, WorkingsPart.Page page, WorkingsPart.Line line) {
+        pen.text(row, 0, line.id(), Look.SMALL);
+        pen.text(row, 1, page.trade(), Look.TEXT);
+        pen.text(row, 2, page.question(), Look.TEXT);
+        pen.text(row, 3, line.subject(), Look.TEXT);
+        pen.text(row, VERDICT, line.verdict().toString(), line.verdict() == Verdict.NO_LIMIT ? Look.TEXT : Look.WORD);
+        pen.text(row, 5, words(line.value()), Look.TEXT);
+        pen.text(row, 6, line.limit(), Look.TEXT);
+        pen.text(row, 7, page.limit(), Look.SMALL);
+        pen.text(row, 8, page.gate().isEmpty() ? Pen.NOTHING : page.gate(), Look.TEXT);
+        pen.text(row, 9, remarks(line), Look.SMALL);
     }
 
     private static String words(Shown shown) {
         return shown.small().isEmpty() ? shown.large() : shown.large() + " (" + shown.small() + ")";
     }
 
-    private static String asked(Limit limit, UnitSystem units) {
-        return limit.bound() + " " + Shown.of(limit, units);
-    }
-
-    private static String why(Examination.Row found) {
-        if (found.verdict() == Verdict.NOT_APPLICABLE && found.notApplicable().isPresent()) {
-            var entry = found.notApplicable().get();
-            return entry.by() + ": " + entry.reason();
-        }
-        if (found.verdict() == Verdict.NO_EVIDENCE) {
-            return found.finding().result().origin();
-        }
-        return found.verdict() == Verdict.UNDECIDED
-                ? "the limit lies within the expanded uncertainty"
-                : String.join("; ", found.finding().reservations());
-    }
-
     /** Why the verdict is what it is, and what sets printed for comparison would say. */
-    private static String remarks(Examination.Row found, UnitSystem units) {
+    private static String remarks(WorkingsPart.Line line) {
         var remarks = new ArrayList<String>();
-        remarks.add(why(found));
-        Finding finding = found.finding();
-        for (Limit other : finding.others()) {
-            remarks.add("for comparison, " + other.set() + ": " + asked(other, units) + ", "
-                    + other.judge(finding.result()));
+        if (!line.why().isEmpty()) {
+            remarks.add(line.why());
         }
-        remarks.removeIf(String::isEmpty);
+        for (WorkingsPart.Compared other : line.compared()) {
+            remarks.add("for comparison, " + other.set() + ": " + other.limit() + ", " + other.verdict());
+        }
         return String.join("; ", remarks);
     }
 }

@@ -1,17 +1,13 @@
 package kerbfolio.workbook;
 
 import java.time.LocalDate;
-import java.util.Arrays;
 import java.util.List;
 import kerbfolio.dossier.Dossier;
 import kerbfolio.job.Closing;
 import kerbfolio.job.Hold;
 import kerbfolio.job.Owner;
 import kerbfolio.job.PunchItem;
-import org.apache.poi.ss.usermodel.DataValidation;
-import org.apache.poi.ss.usermodel.DataValidationConstraint;
-import org.apache.poi.ss.util.CellRangeAddressList;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.jspecify.annotations.Nullable;
 
 /** The punch list, to be filled in and sent back: each item beside its place in the job file, and room for new ones. */
@@ -66,7 +62,17 @@ final class PunchListSheet {
             room(pen, row);
             row++;
         }
-        choices(pen.sheet(), HEAD + 1, row - 1);
+        var choices = new Choices(pen.sheet(), HEAD + 1, row - 1);
+        choices.words(HOLDS, (Object[]) Hold.values());
+        choices.words(OWNER, (Object[]) Owner.values());
+        choices.days(RAISED, DUE, CLOSED);
+        Marks.cells(
+                pen.sheet(), new CellRangeAddress(HEAD + 1, row - 1, 0, WIDTHS.length - 1), overdue(HEAD + 2));
+    }
+
+    /** Whether the item of a row, counted from 1, is due and not closed on the day somebody looks. */
+    private static String overdue(int row) {
+        return "AND($I" + row + "<>\"\",$I" + row + "<TODAY(),$J" + row + "=\"\")";
     }
 
     private static void line(Pen pen, int row, PunchItem item) {
@@ -109,44 +115,5 @@ final class PunchListSheet {
         } else {
             pen.day(row, column, day);
         }
-    }
-
-    private static void choices(XSSFSheet sheet, int first, int last) {
-        choice(sheet, first, last, HOLDS, words(Hold.values()));
-        choice(sheet, first, last, OWNER, words(Owner.values()));
-        for (int column : new int[] {RAISED, DUE, CLOSED}) {
-            days(sheet, first, last, column);
-        }
-    }
-
-    private static String[] words(Object[] values) {
-        return Arrays.stream(values).map(Object::toString).toArray(String[]::new);
-    }
-
-    private static void choice(XSSFSheet sheet, int first, int last, int column, String... words) {
-        var helper = sheet.getDataValidationHelper();
-        add(
-                sheet,
-                helper.createValidation(
-                        helper.createExplicitListConstraint(words),
-                        new CellRangeAddressList(first, last, column, column)),
-                "One of: " + String.join(", ", words) + ".");
-    }
-
-    private static void days(XSSFSheet sheet, int first, int last, int column) {
-        var helper = sheet.getDataValidationHelper();
-        add(
-                sheet,
-                helper.createValidation(
-                        helper.createDateConstraint(
-                                DataValidationConstraint.OperatorType.GREATER_OR_EQUAL, "DATE(1990,1,1)", null, null),
-                        new CellRangeAddressList(first, last, column, column)),
-                "A date, such as 2026-10-14.");
-    }
-
-    private static void add(XSSFSheet sheet, DataValidation validation, String what) {
-        validation.setShowErrorBox(true);
-        validation.createErrorBox("Not understood", what);
-        sheet.addValidationData(validation);
     }
 }

@@ -63,6 +63,7 @@ final class SummarySheet {
 
     private void gates() {
         heading("Gates", "gate", "state", "reason", "finding or item");
+        int first = row;
         for (GateReport report : dossier.handover().gates()) {
             pen.text(row, 0, report.gate().toString(), Look.WORD);
             pen.text(row, 1, report.state().toString(), Look.WORD);
@@ -74,6 +75,7 @@ final class SummarySheet {
                 line("", "", "by waiver of " + waiver.by() + ": " + waiver.reason(), waiver.finding());
             }
         }
+        Marks.states(pen.sheet(), first, row - 1, 1);
     }
 
     private void line(String first, String second, String text, String id) {

@@ -4,7 +4,6 @@ import java.util.List;
 import kerbfolio.check.Trade;
 import kerbfolio.quantity.Unit;
 import org.apache.poi.ss.util.CellRangeAddress;
-import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /**
  * The sheet of a trade: one block per examination, each after the lists and workings it leans on. What was found stands
@@ -73,23 +72,14 @@ final class TradeSheet {
             block.write(addresses, pen, top);
             top += block.height();
         }
-        mark(pen.sheet(), top);
+        int first = FIRST_BLOCK + 1;
+        Marks.verdicts(pen.sheet(), FIRST_BLOCK, top, VERDICT);
+        // A verdict that an edited figure has changed is set off from the one at issue.
+        Marks.cells(pen.sheet(), new CellRangeAddress(FIRST_BLOCK, top, VERDICT, VERDICT), "$H" + first + "<>$I" + first);
     }
 
     /** A symbol with its unit, as a column head. */
     static String symbol(String symbol, Unit unit) {
         return unit.text().isEmpty() ? symbol : symbol + " [" + unit.text() + "]";
-    }
-
-    /** A verdict that an edited figure has changed is set off from the one at issue. */
-    private static void mark(XSSFSheet sheet, int bottom) {
-        var conditions = sheet.getSheetConditionalFormatting();
-        int first = FIRST_BLOCK + 1;
-        var changed = conditions.createConditionalFormattingRule("$H" + first + "<>$I" + first);
-        changed.createFontFormatting().setFontStyle(true, true);
-        CellRangeAddress[] verdicts = {
-            new CellRangeAddress(FIRST_BLOCK, Math.max(FIRST_BLOCK, bottom), VERDICT, VERDICT)
-        };
-        conditions.addConditionalFormatting(verdicts, changed);
     }
 }

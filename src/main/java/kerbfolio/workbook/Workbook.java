@@ -49,7 +49,11 @@ public final class Workbook {
         trades.forEach(trade -> trade.write(addresses, binding));
         FindingsSheet.write(dossier, binding);
         PunchListSheet.write(dossier, binding);
-        LedgerSheet.write(dossier, addresses, binding);
+        EvidenceSheet.write(dossier, binding);
+        ToRecordSheet.write(dossier, binding);
+        if (!dossier.car().ledger().isEmpty()) {
+            LedgerSheet.write(dossier, addresses, binding);
+        }
     }
 
     private static void properties(CoreProperties properties, Dossier dossier) {

@@ -30,8 +30,8 @@ class PreparationTest {
         assertEquals("Is each axle as delivered within its permitted mass?", first.question());
         assertEquals(
                 List.of(
-                        new Answer("front axle, as delivered", Verdict.NOT_MET),
-                        new Answer("rear axle, as delivered", Verdict.MET)),
+                        new Answer("axle-margin/front-axle-as-delivered", "front axle, as delivered", Verdict.NOT_MET),
+                        new Answer("axle-margin/rear-axle-as-delivered", "rear axle, as delivered", Verdict.MET)),
                 first.answers());
         assertEquals(1, first.limits().size());
         assertTrue(first.limits().get(0).contains("1230/2012"), first.limits().toString());
