@@ -65,9 +65,8 @@ final class Cited {
     private List<String> lines() {
         var lines = new ArrayList<String>();
         documents.forEach((document, places) -> {
-            String where = String.join("; ", places.stream()
-                    .filter(place -> !place.isEmpty())
-                    .toList());
+            String where = String.join(
+                    "; ", places.stream().filter(place -> !place.isEmpty()).toList());
             lines.add(where.isEmpty() ? document : document + ": " + where);
         });
         return List.copyOf(lines);

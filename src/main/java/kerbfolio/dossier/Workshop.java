@@ -33,7 +33,10 @@ public record Workshop(List<PartLine> parts, List<ReversalLine> reversal, List<F
     static Workshop of(Car car, UnitSystem system) {
         Job job = car.job();
         return new Workshop(
-                job.parts().stream().filter(Workshop::isMarked).map(Workshop::line).toList(),
+                job.parts().stream()
+                        .filter(Workshop::isMarked)
+                        .map(Workshop::line)
+                        .toList(),
                 job.removed().stream().map(Workshop::line).toList(),
                 baseline(car, system));
     }

@@ -24,13 +24,22 @@ public final class DossierPdf {
         String page = filled.fill(
                 "dossier.ftlx",
                 Map.of(
-                        "head", dossier.head(),
-                        "handover", dossier.handover(),
-                        "inspection", dossier.inspection(),
-                        "workshop", dossier.workshop(),
-                        "workings", dossier.workings(),
-                        "unexamined", dossier.unexamined(),
-                        "cautions", dossier.cautions(), "figures", Map.of()));
+                        "head",
+                        dossier.head(),
+                        "handover",
+                        dossier.handover(),
+                        "inspection",
+                        dossier.inspection(),
+                        "workshop",
+                        dossier.workshop(),
+                        "workings",
+                        dossier.workings(),
+                        "unexamined",
+                        dossier.unexamined(),
+                        "cautions",
+                        dossier.cautions(),
+                        "figures",
+                        Map.of()));
         return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file, page), Map.of());
     }
 

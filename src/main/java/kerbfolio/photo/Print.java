@@ -52,7 +52,11 @@ public record Print(byte[] jpeg, int width, int height) {
                     .scale(scale)
                     .addFilter(Print::onWhite)
                     .asBufferedImage();
-            Thumbnails.of(picture).scale(1).outputFormat("jpg").outputQuality(QUALITY).toOutputStream(print);
+            Thumbnails.of(picture)
+                    .scale(1)
+                    .outputFormat("jpg")
+                    .outputQuality(QUALITY)
+                    .toOutputStream(print);
             return new Print(print.toByteArray(), picture.getWidth(), picture.getHeight());
         } catch (IOException | RuntimeException e) { // the readers' ways of meeting a damaged picture
             throw new Unprintable("cannot be read to its end as a picture; save it anew as JPEG or PNG", e);

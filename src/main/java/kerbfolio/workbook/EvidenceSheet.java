@@ -20,7 +20,11 @@ final class EvidenceSheet {
     static void write(Dossier dossier, Binding binding) {
         Pen pen = binding.sheet(NAME, HEAD, WIDTHS);
         pen.text(0, 0, "Evidence: what is asked, and where the answer stands", Look.TITLE);
-        pen.text(1, 0, "Verdicts are those at issue. Write on the light ground what was seen at the car.", Look.SMALL_LINE);
+        pen.text(
+                1,
+                0,
+                "Verdicts are those at issue. Write on the light ground what was seen at the car.",
+                Look.SMALL_LINE);
         pen.texts(
                 HEAD,
                 0,

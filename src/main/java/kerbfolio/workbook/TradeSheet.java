@@ -75,7 +75,8 @@ final class TradeSheet {
         int first = FIRST_BLOCK + 1;
         Marks.verdicts(pen.sheet(), FIRST_BLOCK, top, VERDICT);
         // A verdict that an edited figure has changed is set off from the one at issue.
-        Marks.cells(pen.sheet(), new CellRangeAddress(FIRST_BLOCK, top, VERDICT, VERDICT), "$H" + first + "<>$I" + first);
+        Marks.cells(
+                pen.sheet(), new CellRangeAddress(FIRST_BLOCK, top, VERDICT, VERDICT), "$H" + first + "<>$I" + first);
     }
 
     /** A symbol with its unit, as a column head. */

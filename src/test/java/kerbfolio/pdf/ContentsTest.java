@@ -32,7 +32,8 @@ class ContentsTest {
 
     @Test
     void partsAndSectionsAreNumberedInTheirOrder() {
-        Document page = filled("<h1>Handover</h1><h2>Gates</h2><h3>open</h3><h2>Glance</h2><h1>Workings</h1><h2>How?</h2>");
+        Document page =
+                filled("<h1>Handover</h1><h2>Gates</h2><h3>open</h3><h2>Glance</h2><h1>Workings</h1><h2>How?</h2>");
         assertEquals(List.of("1 Handover", "2 Workings"), texts(page, "h1"));
         assertEquals(List.of("1.1 Gates", "1.2 Glance", "2.1 How?"), texts(page, "h2"));
         assertEquals(List.of("open"), texts(page, "h3"));
@@ -55,8 +56,9 @@ class ContentsTest {
 
     @Test
     void anEmptyLinkToASectionShowsItsNumberAndAnyOtherIsLeftAlone() {
-        Document page = filled("<a href=\"#car\"/><a href=\"#car\">see</a><a href=\"#row\"/><h1>P</h1><h2 id=\"car\">Car</h2>"
-                + "<p id=\"row\">r</p>");
+        Document page =
+                filled("<a href=\"#car\"/><a href=\"#car\">see</a><a href=\"#row\"/><h1>P</h1><h2 id=\"car\">Car</h2>"
+                        + "<p id=\"row\">r</p>");
         assertEquals(List.of("1.1", "see", ""), texts(page, "a"));
     }
 

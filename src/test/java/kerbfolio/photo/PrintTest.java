@@ -56,7 +56,8 @@ class PrintTest {
 
     @Test
     void whatIsTransparentIsWhiteAsThePaperIs() throws Exception {
-        Print print = Print.of(file("clear.png", encoded(new BufferedImage(40, 40, BufferedImage.TYPE_INT_ARGB), "png")));
+        Print print =
+                Print.of(file("clear.png", encoded(new BufferedImage(40, 40, BufferedImage.TYPE_INT_ARGB), "png")));
         int seen = ImageIO.read(new ByteArrayInputStream(print.jpeg())).getRGB(20, 20) & 0xFFFFFF;
         assertEquals(0xFFFFFF, seen);
     }
@@ -85,8 +86,7 @@ class PrintTest {
     /** A few bytes that unfold to gigabytes: only the size in the header is looked at. */
     @Test
     void aPictureTooHugeToPrintIsToldItsSize() throws Exception {
-        assertUnprintable(
-                "has 60000 by 50000 pixels; save a copy of at most 50 million", headerOf(60_000, 50_000));
+        assertUnprintable("has 60000 by 50000 pixels; save a copy of at most 50 million", headerOf(60_000, 50_000));
     }
 
     @Test
@@ -94,17 +94,14 @@ class PrintTest {
         file("good.jpg", jpeg(picture(20, 20)));
         file("bad.jpg", "text".getBytes(StandardCharsets.UTF_8));
         file("huge.png", headerOf(60_000, 50_000));
-        Path job = file(
-                "job.yaml",
-                """
+        Path job = file("job.yaml", """
                 kerbfolio: 1
                 job: { number: "1", revision: A, date: 2026-10-16, tier: first, home-set: un-ece }
                 photos:
                   - { file: good.jpg }
                   - { file: bad.jpg }
                   - { file: huge.png }
-                """
-                        .getBytes(StandardCharsets.UTF_8));
+                """.getBytes(StandardCharsets.UTF_8));
         JobFile read = JobFile.read(job);
         var wrong = assertThrows(Complaints.class, () -> Prints.of(read));
         assertEquals(
@@ -117,7 +114,9 @@ class PrintTest {
 
     private void assertUnprintable(String reason, byte[] content) throws IOException {
         Path file = file("some.jpg", content);
-        assertEquals(reason, assertThrows(Print.Unprintable.class, () -> Print.of(file)).getMessage());
+        assertEquals(
+                reason,
+                assertThrows(Print.Unprintable.class, () -> Print.of(file)).getMessage());
     }
 
     private Path file(String name, byte[] content) throws IOException {
@@ -155,9 +154,42 @@ class PrintTest {
     private static byte[] withOrientation(byte[] jpeg, int orientation) {
         int rest = 2 + 2 + (jpeg[4] << 8 | jpeg[5]);
         byte[] exif = {
-            (byte) 0xFF, (byte) 0xE1, 0, 34, 'E', 'x', 'i', 'f', 0, 0,
-            'M', 'M', 0, 42, 0, 0, 0, 8, 0, 1,
-            0x01, 0x12, 0, 3, 0, 0, 0, 1, 0, (byte) orientation, 0, 0, 0, 0, 0, 0
+            (byte) 0xFF,
+            (byte) 0xE1,
+            0,
+            34,
+            'E',
+            'x',
+            'i',
+            'f',
+            0,
+            0,
+            'M',
+            'M',
+            0,
+            42,
+            0,
+            0,
+            0,
+            8,
+            0,
+            1,
+            0x01,
+            0x12,
+            0,
+            3,
+            0,
+            0,
+            0,
+            1,
+            0,
+            (byte) orientation,
+            0,
+            0,
+            0,
+            0,
+            0,
+            0
         };
         var whole = new ByteArrayOutputStream();
         whole.write(jpeg, 0, 2);

@@ -37,10 +37,13 @@ class EvidenceSheetTest {
         XSSFSheet sheet = OPENED.book().getSheet(EvidenceSheet.NAME);
         List<String> findings = new ArrayList<>();
         List<String> verdicts = new ArrayList<>();
-        LACKING.inspection().preparation().requirements().forEach(asked -> asked.answers().forEach(answer -> {
-            findings.add(answer.finding());
-            verdicts.add(answer.verdict().toString());
-        }));
+        LACKING.inspection()
+                .preparation()
+                .requirements()
+                .forEach(asked -> asked.answers().forEach(answer -> {
+                    findings.add(answer.finding());
+                    verdicts.add(answer.verdict().toString());
+                }));
         assertTrue(findings.size() > 10, findings.toString());
         assertEquals(findings, column(sheet, 4));
         assertEquals(verdicts, column(sheet, 3));
@@ -48,7 +51,10 @@ class EvidenceSheetTest {
         assertTrue(OPENED.cell(EvidenceSheet.NAME, 3, 3).getCellStyle().getLocked());
         assertEquals(
                 List.of("seen", "not seen", "question"),
-                Arrays.asList(sheet.getDataValidations().get(0).getValidationConstraint().getExplicitListValues()));
+                Arrays.asList(sheet.getDataValidations()
+                        .get(0)
+                        .getValidationConstraint()
+                        .getExplicitListValues()));
     }
 
     @Test
