@@ -31,7 +31,7 @@ final class Lettering {
         boolean symbol = false;
         String joined = Normalizer.normalize(text, Normalizer.Form.NFC);
         for (int c : joined.codePoints().toArray()) {
-            boolean sign = !isText(c) && fonts.symbolsHave(c);
+            boolean sign = !isText(c) && isSign(c);
             if (sign != symbol && run.length() > 0) {
                 runs.add(new Run(run.toString(), symbol));
                 run.setLength(0);
@@ -49,25 +49,46 @@ final class Lettering {
         if (c == Characters.REPLACEMENT) {
             missing.putIfAbsent(c, "an unprintable character was replaced in " + excerpt(text, c));
         }
+        if (isDirection(c)) {
+            missing.putIfAbsent(
+                    c, "U+%04X, which turns the direction of text, was left out of %s".formatted(c, excerpt(text, c)));
+            return "";
+        }
+        if (isFormless(c)) {
+            return "";
+        }
         if (sign || isText(c)) {
             return Character.toString(c);
         }
-        if (isVariant(c)) {
-            return "";
-        }
         String code = "[U+%04X]".formatted(c);
-        missing.putIfAbsent(c, "no font has %s in %s; printed as %s".formatted(named(c), excerpt(text, c), code));
+        missing.putIfAbsent(c, "no face sets %s in %s; printed as %s".formatted(named(c), excerpt(text, c), code));
         return code;
     }
 
     /** Line ends and tabs are white space to the page and need no glyph. */
     private boolean isText(int c) {
-        return c == '\n' || c == '\r' || c == '\t' || fonts.textHas(c);
+        return c == '\n' || c == '\r' || c == '\t' || (!isRightToLeft(c) && fonts.textHas(c));
     }
 
-    /** A variation selector has no form of its own; it only asks for another form of the sign before it. */
-    private static boolean isVariant(int c) {
-        return (c >= 0xFE00 && c <= 0xFE0F) || (c >= 0xE0100 && c <= 0xE01EF);
+    private boolean isSign(int c) {
+        return !isRightToLeft(c) && fonts.symbolsHave(c);
+    }
+
+    /** Set by an engine that only writes to the right, these letters would stand in the wrong order: codes are honest. */
+    private static boolean isRightToLeft(int c) {
+        byte direction = Character.getDirectionality(c);
+        return direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                || direction == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC;
+    }
+
+    /** Controls of UAX #9, table 4, and the marks of its section 2.6: with them a text shows otherwise than it reads. */
+    private static boolean isDirection(int c) {
+        return c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+    }
+
+    /** Has no form of its own: asks for another form of the sign before it, joins, or allows a break. */
+    private static boolean isFormless(int c) {
+        return (c >= 0xFE00 && c <= 0xFE0F) || (c >= 0xE0100 && c <= 0xE01EF) || (c >= 0x200B && c <= 0x200D) || c == 0xFEFF;
     }
 
     private static String named(int c) {

@@ -81,17 +81,27 @@ class RendererTest {
         Pdf pdf = Paper.print("<p>ok 中 end</p><p>again 中</p>");
         assertTrue(Paper.text(pdf).contains("ok [U+4E2D] end"));
         assertEquals(
-                List.of("no font has U+4E2D (CJK UNIFIED IDEOGRAPHS 4E2D) in \"ok 中 end\"; printed as [U+4E2D]"),
+                List.of("no face sets U+4E2D (CJK UNIFIED IDEOGRAPHS 4E2D) in \"ok 中 end\"; printed as [U+4E2D]"),
                 pdf.complaints());
     }
 
     @Test
-    void aHiddenDirectionSignIsReportedToo() {
-        Pdf pdf = Paper.print("<p>fuse \u2068 500 A</p>");
-        assertTrue(Paper.text(pdf).contains("fuse [U+2068] 500 A"));
+    void aHiddenDirectionSignIsLeftOutAndReported() {
+        Pdf pdf = Paper.print("<p>fuse \u202E500 A\u202C</p>");
+        assertTrue(Paper.text(pdf).contains("fuse 500 A"));
         assertEquals(
-                List.of("no font has U+2068 (FIRST STRONG ISOLATE) in \"fuse \uFFFD 500 A\"; printed as [U+2068]"),
+                List.of(
+                        "U+202E, which turns the direction of text, was left out of \"fuse \uFFFD500 A\uFFFD\"",
+                        "U+202C, which turns the direction of text, was left out of \"fuse \uFFFD500 A\uFFFD\""),
                 pdf.complaints());
+    }
+
+    /** The engine writes to the right only; letters in the wrong order would be another name. */
+    @Test
+    void lettersWrittenFromTheRightAreCodesAndReported() {
+        Pdf pdf = Paper.print("<p>for \u05D0\u0645 Ltd</p>");
+        assertTrue(Paper.text(pdf).contains("for [U+05D0][U+0645] Ltd"), Paper.text(pdf));
+        assertEquals(2, pdf.complaints().size(), pdf.complaints().toString());
     }
 
     @Test
