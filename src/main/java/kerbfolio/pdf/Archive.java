@@ -23,8 +23,8 @@ import org.xhtmlrenderer.pdf.DefaultPDFCreationListener;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 
 /**
- * Makes the PDF an archival one (ISO 19005-3, level B) and the same every time: its facts, dates and identifier come
- * from the job, the colour space and the attached files lie inside.
+ * Makes the PDF an archival one (ISO 19005-3, level A), accessible (ISO 14289-1), and the same every time: its facts,
+ * dates and identifier come from the job, the colour space and the attached files lie inside.
  */
 final class Archive extends DefaultPDFCreationListener {
     private static final PdfName RELATIONSHIP = new PdfName("AFRelationship");
@@ -42,7 +42,11 @@ final class Archive extends DefaultPDFCreationListener {
 
     @Override
     public void preOpen(ITextRenderer renderer) {
-        writer(renderer).setViewerPreferences(PdfWriter.DisplayDocTitle | PdfWriter.PageModeUseOutlines);
+        PdfWriter writer = writer(renderer);
+        writer.setViewerPreferences(PdfWriter.DisplayDocTitle | PdfWriter.PageModeUseOutlines);
+        writer.setTagged();
+        writer.setTabs(PdfName.S);
+        writer.setFullCompression();
     }
 
     @Override

@@ -2,6 +2,8 @@ package kerbfolio.pdf;
 
 import com.lowagie.text.Rectangle;
 import com.lowagie.text.pdf.PdfContentByte;
+import com.lowagie.text.pdf.PdfName;
+import com.lowagie.text.pdf.PdfRectangle;
 import com.lowagie.text.pdf.PdfTemplate;
 import java.awt.Point;
 import kerbfolio.figure.Figure;
@@ -30,6 +32,12 @@ final class FigureBox implements ITextReplacedElement {
         this.height = height;
         this.fonts = fonts;
         this.lettering = lettering;
+    }
+
+    /** Says in words what the drawing shows, and where on the page it lies. */
+    void describe(Tag tag, Rectangle area) {
+        tag.say(PdfName.ALT, figure.caption());
+        tag.attribute("Layout", "BBox", new PdfRectangle(area));
     }
 
     @Override

@@ -7,7 +7,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import kerbfolio.figure.Figure;
+import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.xhtmlrenderer.pdf.ITextRenderer;
 import org.xhtmlrenderer.simple.extend.XhtmlNamespaceHandler;
 
@@ -51,7 +53,8 @@ public final class Renderer {
         Lettering lettering = new Lettering(fonts);
         new SymbolRuns(lettering).mark(page);
 
-        PageInk ink = new PageInk(ITextRenderer.DEFAULT_DOTS_PER_POINT);
+        Tags tags = new Tags(page);
+        PageInk ink = new PageInk(ITextRenderer.DEFAULT_DOTS_PER_POINT, tags);
         ClosedDoor door = new ClosedDoor(ink, ITextRenderer.DEFAULT_DOTS_PER_PIXEL);
         ITextRenderer engine = new ITextRenderer(
                 ITextRenderer.DEFAULT_DOTS_PER_POINT,
@@ -66,6 +69,7 @@ public final class Renderer {
         door.complain();
 
         List<String> complaints = new ArrayList<>(lettering.complaints());
+        complaints.addAll(tags.complaints());
         complaints.addAll(ink.complaints());
         complaints.addAll(StyleFaults.heard());
         return new Pdf(content, complaints);
@@ -85,6 +89,13 @@ public final class Renderer {
     }
 
     private byte[] paint(ITextRenderer engine, DocumentFacts facts) {
+        // Links are drawn by the page's own ink; the engine's would have no words and no tag.
+        engine.getSharedContext().setNamespaceHandler(new XhtmlNamespaceHandler() {
+            @Override
+            public @Nullable String getLinkUri(Element element) {
+                return null;
+            }
+        });
         ByteArrayOutputStream file = new ByteArrayOutputStream();
         engine.setPDFVersion(PdfWriter.VERSION_1_7);
         engine.setListener(new Archive(facts, program));

@@ -6,7 +6,8 @@ import java.time.temporal.ChronoUnit;
 
 /**
  * The same facts as in the document's information dictionary, written as XMP (ISO 16684-1), and the claim to be
- * PDF/A-3, level B (ISO 19005-3).
+ * PDF/A-3, level A (ISO 19005-3), and PDF/UA-1 (ISO 14289-1). The latter's one word is unknown to the former, which
+ * wants it described.
  */
 final class XmpPacket {
     private static final String TEMPLATE = """
@@ -17,7 +18,11 @@ final class XmpPacket {
                     xmlns:dc="http://purl.org/dc/elements/1.1/"
                     xmlns:xmp="http://ns.adobe.com/xap/1.0/"
                     xmlns:pdf="http://ns.adobe.com/pdf/1.3/"
-                    xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/">
+                    xmlns:pdfaid="http://www.aiim.org/pdfa/ns/id/"
+                    xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/"
+                    xmlns:pdfaExtension="http://www.aiim.org/pdfa/ns/extension/"
+                    xmlns:pdfaSchema="http://www.aiim.org/pdfa/ns/schema#"
+                    xmlns:pdfaProperty="http://www.aiim.org/pdfa/ns/property#">
                   <dc:format>application/pdf</dc:format>
                   <dc:title><rdf:Alt><rdf:li xml:lang="x-default">%s</rdf:li></rdf:Alt></dc:title>
                   <dc:creator><rdf:Seq><rdf:li>%s</rdf:li></rdf:Seq></dc:creator>
@@ -29,7 +34,19 @@ final class XmpPacket {
                   <xmp:CreatorTool>%s</xmp:CreatorTool>
                   <pdf:Producer>%6$s</pdf:Producer>
                   <pdfaid:part>3</pdfaid:part>
-                  <pdfaid:conformance>B</pdfaid:conformance>
+                  <pdfaid:conformance>A</pdfaid:conformance>
+                  <pdfuaid:part>1</pdfuaid:part>
+                  <pdfaExtension:schemas><rdf:Bag><rdf:li rdf:parseType="Resource">
+                    <pdfaSchema:schema>PDF/UA identification schema</pdfaSchema:schema>
+                    <pdfaSchema:namespaceURI>http://www.aiim.org/pdfua/ns/id/</pdfaSchema:namespaceURI>
+                    <pdfaSchema:prefix>pdfuaid</pdfaSchema:prefix>
+                    <pdfaSchema:property><rdf:Seq><rdf:li rdf:parseType="Resource">
+                      <pdfaProperty:name>part</pdfaProperty:name>
+                      <pdfaProperty:valueType>Integer</pdfaProperty:valueType>
+                      <pdfaProperty:category>internal</pdfaProperty:category>
+                      <pdfaProperty:description>part of ISO 14289 kept to</pdfaProperty:description>
+                    </rdf:li></rdf:Seq></pdfaSchema:property>
+                  </rdf:li></rdf:Bag></pdfaExtension:schemas>
                 </rdf:Description>
               </rdf:RDF>
             </x:xmpmeta>

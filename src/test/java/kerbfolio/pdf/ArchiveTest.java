@@ -15,6 +15,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
+import kerbfolio.VeraPdf;
 import kerbfolio.figure.Figure;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
@@ -59,6 +60,11 @@ class ArchiveTest {
     }
 
     @Test
+    void theDocumentIsArchivalAndAccessible() throws Exception {
+        VeraPdf.assertArchivalAndAccessible(rich().content());
+    }
+
+    @Test
     void thePdfIsOfVersionOneSevenAndSpeaksTheJobsLanguage() {
         byte[] content = rich().content();
         assertEquals("%PDF-1.7", new String(content, 0, 8, StandardCharsets.US_ASCII));
@@ -93,7 +99,8 @@ class ArchiveTest {
             assertEquals("2025-03-14T15:09:26Z", word(xmp, "xmp:CreateDate"));
             assertEquals("2025-03-14T15:09:26Z", word(xmp, "xmp:ModifyDate"));
             assertEquals("3", word(xmp, "pdfaid:part"));
-            assertEquals("B", word(xmp, "pdfaid:conformance"));
+            assertEquals("A", word(xmp, "pdfaid:conformance"));
+            assertEquals("1", word(xmp, "pdfuaid:part"));
             assertFalse(facts.containsKey("Keywords"));
         }
     }

@@ -72,14 +72,14 @@ class MathTest {
     @Test
     void everyKindOfLeafIsSetInItsOwnWay() throws IOException {
         assertEquals(
-                "<span class=\"math\"><i>m</i> &lt; 5&#x202F;kg</span>",
+                "<span class=\"math\" title=\"m is less than 5 kg\"><i>m</i> &lt; 5&#x202F;kg</span>",
                 markup(group(leaf(SYMBOL, "m"), leaf(TEXT, " < "), leaf(NUMBER, "5"), leaf(UNIT, "kg"))));
     }
 
     @Test
     void aSymbolIsTiedToItsScripts() throws IOException {
         assertEquals(
-                "<span class=\"math\">1 + <span class=\"tie\"><i>U</i><span class=\"sub\">s</span>"
+                "<span class=\"math\" title=\"1 plus U sub s squared plus 2\">1 + <span class=\"tie\"><i>U</i><span class=\"sub\">s</span>"
                         + "<span class=\"sup\">2</span></span> + 2</span>",
                 markup(group(
                         leaf(TEXT, "1 + "),
@@ -87,6 +87,25 @@ class MathTest {
                         node(SUB, leaf(TEXT, "s")),
                         node(SUP, leaf(NUMBER, "2")),
                         leaf(TEXT, " + 2"))));
+    }
+
+    @Test
+    void aFormulaIsSaidInWordsToo() throws IOException {
+        Piece sum = group(leaf(SYMBOL, "a"), node(SUP, leaf(NUMBER, "2")), leaf(TEXT, " \u2212 "), leaf(SYMBOL, "b"));
+        Piece flat = group(leaf(NUMBER, "3"), leaf(UNIT, "kg"));
+        assertTrue(markup(group(
+                        leaf(TEXT, "("),
+                        leaf(TEXT, "Σ"),
+                        U_0,
+                        leaf(TEXT, ")·"),
+                        node(FRACTION, sum, flat),
+                        leaf(TEXT, " ≥ "),
+                        node(ROOT, sum),
+                        leaf(TEXT, "/"),
+                        leaf(SYMBOL, "c"),
+                        node(SUP, leaf(SYMBOL, "n"))))
+                .contains(" title=\"(sum of U sub 0) times (a squared minus b) over 3 kg is at least"
+                        + " the root of (a squared minus b) over c to the power n\""));
     }
 
     @Test

@@ -227,6 +227,7 @@ class RendererTest {
     @Test
     void wordsAreCopiedOutInTheOrderTheyAreRead() {
         String text = Paper.text(Paper.print("<p>one <b>two</b> three ☐ four <i>five</i> six</p>"));
-        assertEquals("one two three ☐ four five six", text.strip());
+        // The library that reads it back puts a blank of its own at every change of face.
+        assertEquals("one two three ☐ four five six", text.strip().replaceAll(" +", " "));
     }
 }
