@@ -36,7 +36,9 @@ final class StyleFaults implements XRLogger {
 
     @Override
     public void log(String where, Level level, String message, @Nullable Throwable cause) {
-        if (level.intValue() >= Level.WARNING.intValue()) {
+        // What the engine remarks on its own page breaks is no fault of a style sheet.
+        boolean isOfLayout = XRLog.LAYOUT.equals(where);
+        if (level.intValue() >= Level.WARNING.intValue() && !isOfLayout) {
             heard.get().add("style sheet: " + SHEET_NUMBER.matcher(message).replaceFirst(""));
         }
     }
