@@ -3,6 +3,7 @@ package kerbfolio.cli;
 import java.util.ArrayList;
 import java.util.List;
 import kerbfolio.dossier.WorkingsPart;
+import kerbfolio.fingerprint.Proof;
 import kerbfolio.release.GateReport;
 import kerbfolio.release.Reason;
 
@@ -53,6 +54,13 @@ final class Terminal {
                         .append(" more\n");
             }
         }
+        return text.toString();
+    }
+
+    static String proof(Proof proof) {
+        var text = new StringBuilder(proof.answer().toString()).append('\n');
+        proof.found().forEach(line -> wrap(line, text));
+        wrap(proof.todo(), text);
         return text.toString();
     }
 
