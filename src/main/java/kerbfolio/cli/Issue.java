@@ -15,7 +15,7 @@ import picocli.CommandLine.Spec;
 /** Writes the dossier of a job: PDF, workbook, findings and fingerprint. */
 @Command(
         name = "issue",
-        description = "Reruns every check and writes the dossier: PDF, workbook, findings, fingerprint.",
+        description = "Reruns every check and writes the dossier: PDF, workbook, findings.",
         mixinStandardHelpOptions = true)
 final class Issue implements Callable<Integer> {
     @Parameters(paramLabel = "JOB", description = "the job file, YAML or JSON")

@@ -31,7 +31,7 @@ import picocli.CommandLine.ParameterException;
         exitCodeList = {
             "0:nothing holds any gate; a record holds",
             "1:written, and some gate is held or not examined; a record does not hold",
-            "2:the job file or the command is wrong, nothing is written; no dossier of this program",
+            "2:the job file, the dossier or the command is wrong; nothing is written",
             "3:something could not be read or written"
         })
 public final class Kerbfolio {

@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
 /** Says whether the record in a dossier's PDF holds. */
 @Command(
         name = "prove",
-        description = "Reruns the job inside a dossier's PDF and says whether the record holds; writes nothing.",
+        description = "Reruns the job inside a dossier and says whether its record holds.",
         mixinStandardHelpOptions = true)
 final class Prove implements Callable<Integer> {
     @Parameters(paramLabel = "PDF", description = "the dossier.pdf of a dossier")

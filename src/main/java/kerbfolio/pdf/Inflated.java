@@ -29,7 +29,7 @@ final class Inflated {
             byte[] piece = new byte[PIECE];
             while (!inflater.finished()) {
                 int length = inflater.inflate(piece);
-                if (length == 0 && (inflater.needsInput() || inflater.needsDictionary())) {
+                if (length == 0 && !inflater.finished()) {
                     throw new UnreadablePdf("is cut off");
                 }
                 out.write(piece, 0, length);

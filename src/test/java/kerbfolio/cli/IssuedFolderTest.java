@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -25,7 +26,8 @@ class IssuedFolderTest {
     }
 
     private boolean write(String content, boolean replace) throws IOException {
-        return IssuedFolder.write(folder(), Map.of("a.txt", content.getBytes(UTF_8), "b.txt", new byte[] {1}), replace);
+        return new IssuedFolder(folder())
+                .write(Map.of("a.txt", content.getBytes(UTF_8), "b.txt", new byte[] {1}), replace);
     }
 
     private List<String> beside() throws IOException {
@@ -78,8 +80,10 @@ class IssuedFolderTest {
     @Test
     void aFileThatCannotBeWrittenLeavesTheOldDossierAsItWas() throws IOException {
         write("one", false);
-        assertThrows(
-                IOException.class, () -> IssuedFolder.write(folder(), Map.of("no/such/folder.txt", new byte[0]), true));
+        var failure = assertThrows(
+                FileSystemException.class,
+                () -> new IssuedFolder(folder()).write(Map.of("no/such/folder.txt", new byte[0]), true));
+        assertEquals(folder().toString(), failure.getFile());
         assertEquals("one", Files.readString(folder().resolve("a.txt")));
         assertEquals(List.of("1-A"), beside());
     }
