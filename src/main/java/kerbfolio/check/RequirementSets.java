@@ -53,10 +53,7 @@ public record RequirementSets(Limits limits, List<SetFile> files) {
         SetFile home = find(named == null ? DEFAULT : named, file, "job.home-set");
         SetFile house = shipped(HOUSE, file, "job.home-set");
         var limits = new Limits(
-                home.set(),
-                house.set(),
-                compared.stream().map(SetFile::set).toList(),
-                job);
+                home.set(), house.set(), compared.stream().map(SetFile::set).toList(), job);
         confirmed(limits, file);
         Map<String, SetFile> files = new LinkedHashMap<>();
         files.put(home.set().set(), home);
@@ -95,8 +92,8 @@ public record RequirementSets(Limits limits, List<SetFile> files) {
             return shipped(name, file, path);
         }
         byte[] bytes = RecordReader.bytes(own);
-        RequirementSet set = RecordReader.read(name + ".yaml", bytes, RequirementSet.class)
-                .value();
+        RequirementSet set =
+                RecordReader.read(name + ".yaml", bytes, RequirementSet.class).value();
         if (!set.set().equals(name)) {
             throw file.places().refusal(path, "the file " + name + ".yaml calls itself `" + set.set() + "`");
         }

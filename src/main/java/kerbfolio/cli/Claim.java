@@ -126,12 +126,18 @@ final class Claim implements AutoCloseable {
         }
     }
 
+    /** An earlier dossier beside its place is put back if nothing took its place; it is never half there by that name. */
     private void clear(String claim) throws IOException {
-        if (Files.exists(beside(claim, ".old")) && !Files.exists(folder)) {
-            disk.move(beside(claim, ".old"), folder);
+        Path old = beside(claim, ".old");
+        Path fresh = beside(claim, ".new");
+        if (Files.exists(old) && !Files.exists(folder)) {
+            disk.move(old, folder);
         }
-        disk.delete(beside(claim, ".old"));
-        disk.delete(beside(claim, ".new"));
+        disk.delete(fresh);
+        if (Files.exists(old)) {
+            disk.move(old, fresh);
+            disk.delete(fresh);
+        }
         disk.delete(beside(claim, ".lock"));
     }
 

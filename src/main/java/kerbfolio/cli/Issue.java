@@ -43,7 +43,10 @@ final class Issue implements Callable<Integer> {
         issued.complaints().forEach(spec.commandLine().getErr()::println);
         var terminal = spec.commandLine().getOut();
         terminal.print(Terminal.gates(rerun.release().gates()));
-        terminal.println(written ? "Wrote " + folder + ", fingerprint " + issued.record().fingerprint() : folder + " holds exactly this already; nothing was written");
+        terminal.println(
+                written
+                        ? "Wrote " + folder + ", fingerprint " + issued.record().fingerprint()
+                        : folder + " holds exactly this already; nothing was written");
         terminal.flush();
         return rerun.exitCode();
     }

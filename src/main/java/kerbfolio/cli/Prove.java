@@ -27,7 +27,10 @@ final class Prove implements Callable<Integer> {
     @Parameters(paramLabel = "PDF", description = "the dossier.pdf of a dossier")
     private Path pdf = Path.of("");
 
-    @Option(names = "--templates", paramLabel = "DIR", description = "the templates of the shop's own it was issued with")
+    @Option(
+            names = "--templates",
+            paramLabel = "DIR",
+            description = "the templates of the shop's own it was issued with")
     private @Nullable Path templates;
 
     @Option(
@@ -61,7 +64,9 @@ final class Prove implements Callable<Integer> {
             byte[] content = in.readNBytes(PdfFile.MOST_BYTES + 1);
             if (content.length > PdfFile.MOST_BYTES) {
                 throw new FileSystemException(
-                        pdf.toString(), null, "is larger than " + PdfFile.MOST_BYTES / 1_000_000 + " MB; no dossier is");
+                        pdf.toString(),
+                        null,
+                        "is larger than " + PdfFile.MOST_BYTES / 1_000_000 + " MB; no dossier is");
             }
             return content;
         }

@@ -1,8 +1,8 @@
 package kerbfolio.fingerprint;
 
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kerbfolio.reading.Complaints;
 import kerbfolio.reading.JsonWriter;
 import kerbfolio.reading.Means;
@@ -42,7 +42,10 @@ public record DossierRecord(
      * @param own whether it is the shop's own file
      */
     public record HashedSet(
-            @Must String set, @Nullable String edition, @Must boolean own, @Must String sha256) {
+            @Must String set,
+            @Nullable String edition,
+            @Must boolean own,
+            @Must String sha256) {
         /** The name of the shop's own file. */
         String file() {
             return set + ".yaml";

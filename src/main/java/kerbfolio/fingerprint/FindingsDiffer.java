@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Set;
 import kerbfolio.reading.Complaints;
 import kerbfolio.reading.RecordReader;
+import org.jspecify.annotations.Nullable;
 
 /** The findings a dossier was issued with against those of a rerun, where the pages cannot be compared. */
 final class FindingsDiffer {
@@ -69,7 +70,7 @@ final class FindingsDiffer {
         void read(Map<?, ?> entry);
     }
 
-    private static void each(Object list, Entry entry) {
+    private static void each(@Nullable Object list, Entry entry) {
         if (list instanceof List<?> entries) {
             entries.stream().filter(Map.class::isInstance).forEach(one -> entry.read((Map<?, ?>) one));
         }

@@ -42,9 +42,7 @@ public record Issued(DossierRecord record, Map<String, byte[]> files, List<Strin
         beside.setDaemon(true); // pages that fail do not wait for it
         beside.start();
         Pdf pdf = DossierPdf.write(
-                dossier,
-                inputs.inside(() -> outcome(workbook)),
-                inputs.making().templates());
+                dossier, inputs.inside(() -> outcome(workbook)), inputs.making().templates());
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(PDF, pdf.content());
         files.put(WORKBOOK, outcome(workbook));

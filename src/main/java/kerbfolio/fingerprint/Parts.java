@@ -34,8 +34,8 @@ final class Parts {
             parts.pages();
             parts.properties();
             if (parts.differing.isEmpty()) {
-                return List.of("no file inside, page or property differs, but the file itself does, from byte " + (at + 1)
-                        + " of " + given.length + " on");
+                return List.of("no file inside, page or property differs, but the file itself does, from byte "
+                        + (at + 1) + " of " + given.length + " on");
             }
             return parts.differing;
         }

@@ -144,7 +144,8 @@ public final class Prover {
             again = maker.make(unpacked, now.knowing(known));
         } catch (Complaints e) {
             List<String> refused = List.of("this program refuses the job file inside: "
-                    + e.list().get(0) + (e.list().size() > 1 ? " (the first of " + e.list().size() + ")" : ""));
+                    + e.list().get(0)
+                    + (e.list().size() > 1 ? " (the first of " + e.list().size() + ")" : ""));
             return sameProgram ? new Proof(Answer.REFUSED, refused, ASK) : otherProgram(record.program(), refused);
         }
         List<String> sets = Differences.sets(record, again.record());
@@ -181,7 +182,8 @@ public final class Prover {
         return new Proof(
                 Answer.HOLDS,
                 found,
-                "Compare its fingerprint, " + record.fingerprint() + ", with the one at the foot of the page you hold.");
+                "Compare its fingerprint, " + record.fingerprint()
+                        + ", with the one at the foot of the page you hold.");
     }
 
     private Optional<Proof> templates(DossierRecord record) throws IOException {
@@ -191,7 +193,9 @@ public final class Prover {
         }
         if (record.templates() == null) {
             return Optional.of(new Proof(
-                    Answer.OTHER_TEMPLATES, "it was issued with the program's own templates", "Leave out --templates."));
+                    Answer.OTHER_TEMPLATES,
+                    "it was issued with the program's own templates",
+                    "Leave out --templates."));
         }
         if (given == null) {
             return Optional.of(new Proof(
@@ -201,7 +205,8 @@ public final class Prover {
         }
         return Optional.of(new Proof(
                 Answer.OTHER_TEMPLATES,
-                "the templates given are not those it was issued with: " + Differences.contrast(record.templates(), given),
+                "the templates given are not those it was issued with: "
+                        + Differences.contrast(record.templates(), given),
                 "Give the folder as it was on the day of issue."));
     }
 

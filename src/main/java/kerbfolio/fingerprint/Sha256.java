@@ -56,7 +56,8 @@ final class Sha256 {
             lines.put(folder.relativize(file).toString().replace('\\', '/'), of(file));
         }
         var list = new StringBuilder();
-        lines.forEach((path, hash) -> list.append(hash).append("  ").append(path).append('\n'));
+        lines.forEach(
+                (path, hash) -> list.append(hash).append("  ").append(path).append('\n'));
         return of(list.toString().getBytes(StandardCharsets.UTF_8));
     }
 

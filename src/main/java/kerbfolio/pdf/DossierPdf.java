@@ -30,7 +30,8 @@ public final class DossierPdf {
                         "workings", dossier.workings(),
                         "unexamined", dossier.unexamined(),
                         "cautions", dossier.cautions()));
-        return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, inside, page), Map.of());
+        return new Renderer(Fonts.load(), dossier.head().program())
+                .render(page, facts(dossier, inside, page), Map.of());
     }
 
     private static DocumentFacts facts(Dossier dossier, List<Attachment> inside, String page) {

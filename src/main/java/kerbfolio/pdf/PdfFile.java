@@ -128,7 +128,8 @@ public final class PdfFile implements AutoCloseable {
         }
         for (Object entry : PdfNameTree.readTree(embedded).values()) {
             PdfDictionary file = dictionary((PdfObject) entry);
-            PdfString name = file == null ? null : file.getAsString(file.contains(UNICODE_NAME) ? UNICODE_NAME : PdfName.F);
+            PdfString name =
+                    file == null ? null : file.getAsString(file.contains(UNICODE_NAME) ? UNICODE_NAME : PdfName.F);
             PdfDictionary contents = file == null ? null : file.getAsDict(PdfName.EF);
             if (name != null
                     && contents != null

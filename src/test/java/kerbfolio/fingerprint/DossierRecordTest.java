@@ -71,12 +71,11 @@ class DossierRecordTest {
         JobFile read = JobFile.read(
                 JobText.blank().with("job.compared-with", "[shed, un-ece]").writeTo(folder));
         DossierRecord record = Inputs.of(
-                        read,
-                        RequirementSets.of(read),
-                        JobText.blank().release(),
-                        new Making("Kerbfolio 0", null))
+                        read, RequirementSets.of(read), JobText.blank().release(), new Making("Kerbfolio 0", null))
                 .record();
-        assertEquals(List.of("un-ece", "house", "shed"), record.sets().stream().map(HashedSet::set).toList());
+        assertEquals(
+                List.of("un-ece", "house", "shed"),
+                record.sets().stream().map(HashedSet::set).toList());
         HashedSet shed = record.sets().get(2);
         assertEquals("2026-03", shed.edition());
         assertTrue(shed.own());
@@ -113,8 +112,7 @@ class DossierRecordTest {
         String plain = record(JobText.onTwoAxles()).fingerprint();
         assertEquals(plain, record(JobText.onTwoAxles()).fingerprint());
         assertNotEquals(
-                plain,
-                record(JobText.onTwoAxles().with("job.phone", "\"1\"")).fingerprint());
+                plain, record(JobText.onTwoAxles().with("job.phone", "\"1\"")).fingerprint());
         JobText job = JobText.onTwoAxles();
         Path file = job.writeTo(folder);
         assertNotEquals(
@@ -128,11 +126,7 @@ class DossierRecordTest {
         JobFile read = JobFile.read(file);
         assertNotEquals(
                 plain,
-                Inputs.of(
-                                read,
-                                RequirementSets.of(read),
-                                JobText.blank().release(),
-                                new Making("Kerbfolio 0", null))
+                Inputs.of(read, RequirementSets.of(read), JobText.blank().release(), new Making("Kerbfolio 0", null))
                         .record()
                         .fingerprint());
     }
@@ -140,10 +134,11 @@ class DossierRecordTest {
     @Test
     void aJobFileCalledLikeAFileOfTheDossierIsRefused() throws Exception {
         JobText job = JobText.blank();
-        Path file = Files.writeString(folder.resolve("record.json"), "{\"kerbfolio\": \"1\", \"job\": {\"number\": \"1\","
-                + "\"revision\": \"1\", \"date\": \"2026-10-01\", \"tier\": \"full\"}}");
-        var refused = assertThrows(
-                Complaints.class, () -> inputs(file, job, new Making("Kerbfolio 0", null)));
+        Path file = Files.writeString(
+                folder.resolve("record.json"),
+                "{\"kerbfolio\": \"1\", \"job\": {\"number\": \"1\","
+                        + "\"revision\": \"1\", \"date\": \"2026-10-01\", \"tier\": \"full\"}}");
+        var refused = assertThrows(Complaints.class, () -> inputs(file, job, new Making("Kerbfolio 0", null)));
         assertTrue(refused.list().get(0).text().endsWith("rename the job file"), refused.getMessage());
     }
 }

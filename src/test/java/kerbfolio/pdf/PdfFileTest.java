@@ -120,9 +120,10 @@ class PdfFileTest {
     /** Its words are scrambled by a key this program does not have, and no dossier is. */
     @Test
     void anEncryptedPdfIsSaidToBe() {
-        String text = "%PDF-1.7\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n2 0 obj<</Type/Pages/Count 0/Kids[]>>endobj\n"
-                + "3 0 obj<</Filter/Standard/V 1/R 2/P -4/O<" + "00".repeat(32) + ">/U<" + "00".repeat(32)
-                + ">>>endobj\ntrailer<</Root 1 0 R/Encrypt 3 0 R/ID[<00><00>]>>\n%%EOF";
+        String text =
+                "%PDF-1.7\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n2 0 obj<</Type/Pages/Count 0/Kids[]>>endobj\n"
+                        + "3 0 obj<</Filter/Standard/V 1/R 2/P -4/O<" + "00".repeat(32) + ">/U<" + "00".repeat(32)
+                        + ">>>endobj\ntrailer<</Root 1 0 R/Encrypt 3 0 R/ID[<00><00>]>>\n%%EOF";
         assertTrue(refusal(bytes(text)).startsWith("is encrypted; "), refusal(bytes(text)));
     }
 
@@ -131,8 +132,8 @@ class PdfFileTest {
     void aFewBytesThatUnpackToAFullDiskAreRefused() throws IOException {
         byte[] bomb = packed(new byte[1_000_000], 500);
         assertTrue(bomb.length < 1_000_000);
-        String head = "%PDF-1.7\n1 0 obj<</Type/ObjStm/N 1/First 4/Filter/FlateDecode/Length " + bomb.length
-                + ">>stream\r\n";
+        String head =
+                "%PDF-1.7\n1 0 obj<</Type/ObjStm/N 1/First 4/Filter/FlateDecode/Length " + bomb.length + ">>stream\r\n";
         String reason = "unpacks to more than 400 MB; no dossier does";
         assertEquals(reason, refusal(joined(bytes(head), bomb, bytes("\nendstream endobj"))));
         var many = new ByteArrayOutputStream();
@@ -170,8 +171,10 @@ class PdfFileTest {
     void aPdfThatLeadsInACircleIsRefused() {
         String first = "xref\n0 1\n0000000000 65535 f \ntrailer<</Size 1/Root 1 0 R/Prev ";
         int second = 9 + first.length() + 12;
-        String circle = "%PDF-1.7\n" + first + String.format("%010d>>\n", second).substring(0, 13).stripTrailing() + "\n";
-        String twice = circle + " ".repeat(Math.max(0, second - circle.length())) + first + second + ">>\nstartxref\n9\n%%EOF";
+        String circle = "%PDF-1.7\n" + first
+                + String.format("%010d>>\n", second).substring(0, 13).stripTrailing() + "\n";
+        String twice =
+                circle + " ".repeat(Math.max(0, second - circle.length())) + first + second + ">>\nstartxref\n9\n%%EOF";
         assertEquals("is damaged or cut off", refusal(bytes(twice)));
         String pages = "%PDF-1.7\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n"
                 + "2 0 obj<</Type/Pages/Count 1/Kids[2 0 R]>>endobj\ntrailer<</Root 1 0 R>>\n%%EOF";

@@ -69,7 +69,8 @@ class RequirementSetsAgreeTest {
         };
         var job = JobText.blank().job();
         var empty = new RequirementSet("empty", "Empty", null, null, null, null);
-        var limits = new Limits(new RequirementSet("noting", "Noting", null, null, noting, null), empty, List.of(), job);
+        var limits =
+                new Limits(new RequirementSet("noting", "Noting", null, null, noting, null), empty, List.of(), job);
         var car = new Car(job);
         CheckList.ALL.forEach(check -> Examination.of(check, car, limits));
         return keys;
