@@ -60,7 +60,7 @@ public final class Child {
     }
 
     /** Whether a command of the machine's own is there and ends well. */
-    public static boolean succeeds(String... command) throws InterruptedException {
+    public static boolean succeeds(String... command) {
         try {
             return new ProcessBuilder(command)
                             .redirectErrorStream(true)
@@ -69,6 +69,9 @@ public final class Child {
                             .waitFor()
                     == 0;
         } catch (IOException noSuchProgram) {
+            return false;
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
             return false;
         }
     }

@@ -18,10 +18,6 @@ public record Making(String program, @Nullable Path templates, Map<String, Strin
         this(program, templates, Map.of());
     }
 
-    Making knowing(Map<String, String> hashes) {
-        return new Making(program, templates, hashes);
-    }
-
     @Nullable
     String templatesHash() throws IOException {
         return templates == null ? null : Sha256.ofFolder(templates);

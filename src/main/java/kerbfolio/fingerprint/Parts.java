@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import kerbfolio.pdf.PdfFile;
 import kerbfolio.pdf.UnreadablePdf;
+import kerbfolio.reading.Quoted;
 
 /** Which part of a PDF is not as it was issued, as far as that can be told. */
 final class Parts {
@@ -46,9 +47,9 @@ final class Parts {
         names.addAll(issued.names());
         for (String name : names) {
             if (!given.names().contains(name)) {
-                differing.add("the file " + name + " is not inside any more");
+                differing.add("the file " + Quoted.of(name) + " is not inside any more");
             } else if (!issued.names().contains(name)) {
-                differing.add("a file " + name + " was put inside");
+                differing.add("a file " + Quoted.of(name) + " was put inside");
             } else {
                 compare(name);
             }

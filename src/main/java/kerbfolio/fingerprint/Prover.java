@@ -120,7 +120,7 @@ public final class Prover {
         for (HashedSet set : record.sets()) {
             String own = set.own() ? Differences.inside(pdf, set.file(), set.sha256()) : "";
             if (!own.isEmpty()) {
-                return Optional.of(new Proof(Answer.OTHER_SET, "the shop's own requirement set inside, " + own, ASK));
+                return Optional.of(new Proof(Answer.OTHER_JOB, "the shop's own requirement set inside, " + own, ASK));
             }
         }
         String findings = Differences.inside(pdf, Issued.FINDINGS, record.findings());
@@ -141,7 +141,8 @@ public final class Prover {
                 .collect(Collectors.toMap(Hashed::file, Hashed::sha256, (first, second) -> first));
         Issued again;
         try {
-            again = maker.make(unpacked, now.knowing(known));
+            // Two versions are compared by their findings: templates of the shop's own may not suit this one.
+            again = maker.make(unpacked, new Making(now.program(), sameProgram ? now.templates() : null, known));
         } catch (Complaints e) {
             List<String> refused = List.of("this program refuses the job file inside: "
                     + e.list().get(0)

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import kerbfolio.fingerprint.DossierRecord.Hashed;
 import kerbfolio.fingerprint.DossierRecord.HashedSet;
 import kerbfolio.pdf.PdfFile;
+import kerbfolio.pdf.UnreadablePdf;
 
 /**
  * A job file taken out of a PDF, in a folder of its own that is gone when it is closed, with what lay beside it: the
@@ -19,8 +20,11 @@ import kerbfolio.pdf.PdfFile;
 final class Unpacked implements AutoCloseable {
     private static final String SET_NAME = "[A-Za-z0-9][A-Za-z0-9._-]*";
 
+    private static final long MOST_BYTES = 400_000_000;
+
     private final Path folder;
     private final Path job;
+    private long written;
 
     private Unpacked(Path folder, Path job) {
         this.folder = folder;
@@ -74,6 +78,10 @@ final class Unpacked implements AutoCloseable {
         Path file = folder.resolve(name);
         if (!Files.exists(file)) {
             byte[] content = pdf.attachment(name);
+            written += content == null ? 0 : content.length;
+            if (written > MOST_BYTES) { // many names can stand for one file
+                throw new UnreadablePdf("holds more than " + MOST_BYTES / 1_000_000 + " MB; no dossier does");
+            }
             Files.createDirectories(file.getParent());
             Files.write(file, content == null ? new byte[0] : content);
         }

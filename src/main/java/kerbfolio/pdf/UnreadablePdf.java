@@ -13,7 +13,8 @@ public final class UnreadablePdf extends IOException {
         this.reason = reason;
     }
 
-    UnreadablePdf(String reason) {
+    /** With the reason. */
+    public UnreadablePdf(String reason) {
         super(reason);
         this.reason = reason;
     }

@@ -26,7 +26,7 @@ class NoRoomTest {
 
     /** A disk of its own size in memory, where this program may mount one. */
     private record SmallDisk(Path at) implements AutoCloseable {
-        static SmallDisk of(Path at, long bytes) throws Exception {
+        static SmallDisk of(Path at, long bytes) throws IOException {
             Files.createDirectory(at);
             assumeTrue(
                     Child.succeeds("mount", "-t", "tmpfs", "-o", "size=" + bytes, "tmpfs", at.toString()),
@@ -34,13 +34,13 @@ class NoRoomTest {
             return new SmallDisk(at);
         }
 
-        void lock() throws Exception {
+        void lock() {
             assumeTrue(
                     Child.succeeds("mount", "-o", "remount,ro", at.toString()), "skipped: no disk can be locked here");
         }
 
         @Override
-        public void close() throws Exception {
+        public void close() {
             assertTrue(Child.succeeds("umount", at.toString()));
         }
     }

@@ -218,7 +218,7 @@ class ProveTest {
         answers(
                 prove(pdf),
                 1,
-                "does not hold with the requirement sets",
+                "it was made from another job file, or other files beside it.",
                 "the shop's own requirement set inside, shed.yaml, is not the one the record names");
     }
 
@@ -385,9 +385,14 @@ class ProveTest {
                 2,
                 "This is no dossier of this program.",
                 "the file is no PDF");
-        String blank = "%PDF-1.7\n1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj\n"
-                + "2 0 obj<</Type/Pages/Count 1/Kids[3 0 R]>>endobj\n"
-                + "3 0 obj<</Type/Page/Parent 2 0 R/MediaBox[0 0 9 9]>>endobj\ntrailer<</Root 1 0 R>>\n%%EOF";
+        String blank = """
+                %PDF-1.7
+                1 0 obj<</Type/Catalog/Pages 2 0 R>>endobj
+                2 0 obj<</Type/Pages/Count 1/Kids[3 0 R]>>endobj
+                3 0 obj<</Type/Page/Parent 2 0 R/MediaBox[0 0 9 9]>>endobj
+                trailer<</Root 1 0 R>>
+                %%EOF
+                """;
         answers(
                 prove(Files.writeString(folder.resolve("blank.pdf"), blank)),
                 2,
