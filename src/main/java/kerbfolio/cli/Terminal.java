@@ -2,6 +2,7 @@ package kerbfolio.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import kerbfolio.dossier.WorkingsPart;
 import kerbfolio.fingerprint.Proof;
 import kerbfolio.release.GateReport;
@@ -57,10 +58,11 @@ final class Terminal {
         return text.toString();
     }
 
+    /** What is said of a PDF, without the signs in its names that would command a terminal. */
     static String proof(Proof proof) {
         var text = new StringBuilder(proof.answer().toString()).append('\n');
-        proof.found().forEach(line -> wrap(line, text));
-        wrap(proof.todo(), text);
+        Stream.concat(proof.found().stream(), Stream.of(proof.todo()))
+                .forEach(line -> wrap(line.replaceAll("\\p{Cc}", " "), text));
         return text.toString();
     }
 

@@ -72,20 +72,22 @@ public final class Prover {
         }
     }
 
-    /** A record of a later program may say more than this one can read. */
+    /** A record of a later program may say more than this one can read, and another program may have a file of that name. */
     private Proof strange(byte[] recorded, Complaints complaints) {
         String what = "the record inside cannot be read: " + complaints.list().get(0);
+        String program = now.program();
         try {
-            if (RecordReader.loose(DossierRecord.FILE, recorded) instanceof Map<?, ?> record
-                    && record.get("program") instanceof String program
-                    && !program.isEmpty()
-                    && !program.equals(now.program())) {
-                return otherProgram(program, List.of(what));
-            }
-        } catch (Complaints e) {
-            return new Proof(Answer.CHANGED, what, ASK);
+            Object record = RecordReader.loose(DossierRecord.FILE, recorded);
+            program = record instanceof Map<?, ?> keys && keys.get("program") instanceof String named ? named : "";
+        } catch (Complaints damaged) {
+            // a damaged record names no program: it is taken for one of this
         }
-        return new Proof(Answer.CHANGED, what, ASK);
+        if (program.isEmpty()) {
+            return new Proof(Answer.NOT_OURS, what, "Give the dossier.pdf of a dossier.");
+        }
+        return program.equals(now.program())
+                ? new Proof(Answer.CHANGED, what, ASK)
+                : otherProgram(program, List.of(what));
     }
 
     private Proof prove(byte[] given, PdfFile pdf, DossierRecord record) throws IOException {

@@ -26,6 +26,9 @@ import kerbfolio.fingerprint.Inputs;
 import kerbfolio.fingerprint.Issued;
 import kerbfolio.fingerprint.Making;
 import kerbfolio.job.JobFile;
+import kerbfolio.pdf.Attachment;
+import kerbfolio.pdf.Attachment.Relation;
+import kerbfolio.pdf.DossierPdf;
 import kerbfolio.pdf.PdfFile;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -260,19 +263,25 @@ class ProveTest {
 
     @Test
     void aRecordOfALaterProgramIsLeftToThatProgram() throws Exception {
-        Path pdf = meddled(
-                JobText.blank(),
-                inputs -> with(
-                        inputs,
-                        new DossierRecord(
-                                "Kerbfolio 9",
-                                inputs.record().job(),
-                                List.of(),
-                                List.of(),
-                                null,
-                                inputs.record().findings())));
-        byte[] content = Files.readAllBytes(pdf);
-        answers(prove(write(content)), 1, "issued by Kerbfolio 9; this is", "is in force now and was not");
+        String later = "{ \"program\": \"Kerbfolio 9\", \"weather\": \"rain\" }";
+        answers(
+                prove(recording(later)),
+                1,
+                "issued by Kerbfolio 9; this is",
+                "the record inside cannot be read: record.json:1:1:",
+                "Prove it with Kerbfolio 9.");
+        for (String own : List.of(later.replace("Kerbfolio 9", Kerbfolio.program()), "{ \"program\"", "")) {
+            answers(prove(recording(own)), 1, "was changed after it was issued.", "the record inside cannot be read");
+        }
+        answers(prove(recording("{ \"songs\": [] }")), 2, "This is no dossier of this program.");
+    }
+
+    /** A PDF with another text for its record. */
+    private Path recording(String json) throws Exception {
+        var record = new Attachment(
+                DossierRecord.FILE, "application/json", Relation.SUPPLEMENT, "record", json.getBytes(UTF_8));
+        return write(DossierPdf.write(JobText.blank().dossier(), List.of(record), null)
+                .content());
     }
 
     @Test
