@@ -233,7 +233,7 @@ public final class JobText {
 
     /** What would be printed of it. */
     public Dossier dossier() {
-        return Dossier.of(car(), release(), limits(), "Kerbfolio 0");
+        return Dossier.of(car(), release(), limits(), "Kerbfolio 0", "0000-0000-0000-0000");
     }
 
     /** The gates after every check of the program. */

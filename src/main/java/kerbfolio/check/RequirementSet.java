@@ -20,6 +20,9 @@ public record RequirementSet(
         @Must @Means("name a job file calls it by") String set,
         @Must @Means("what it is") String title,
 
+        @Means("edition of this file; raise it with every change") @Nullable
+        String edition,
+
         @Means("document key to title and edition") @Nullable
         Map<String, Paper> documents,
 

@@ -1,14 +1,10 @@
 package kerbfolio.cli;
 
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.concurrent.Callable;
-import kerbfolio.dossier.FindingsFile;
+import kerbfolio.fingerprint.Issued;
+import kerbfolio.fingerprint.Making;
 import kerbfolio.job.Identity;
-import kerbfolio.pdf.DossierPdf;
-import kerbfolio.reading.JsonWriter;
-import kerbfolio.workbook.Workbook;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
@@ -16,7 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** Writes the dossier of a job: PDF, workbook and findings. */
+/** Writes the dossier of a job: PDF, workbook, findings and fingerprint. */
 @Command(
         name = "issue",
         description = "Reruns every check and writes the dossier: PDF, workbook, findings.",
@@ -39,19 +35,18 @@ final class Issue implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
-        Rerun rerun = Rerun.of(job);
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(
-                "dossier.pdf",
-                DossierPdf.write(rerun.dossier(), rerun.file(), templates).content());
-        files.put("dossier.xlsx", Workbook.write(rerun.dossier()));
-        files.put("findings.json", JsonWriter.write(FindingsFile.of(rerun.release())));
+        Rerun rerun = Rerun.of(job, new Making(Kerbfolio.program(), templates));
+        Issued issued = rerun.issued();
         Identity id = rerun.file().job().job();
         Path folder = out.resolve(id.number() + "-" + id.revision());
-        boolean written = IssuedFolder.write(folder, files, replace);
+        boolean written = new IssuedFolder(folder).write(issued.files(), replace);
+        issued.complaints().forEach(spec.commandLine().getErr()::println);
         var terminal = spec.commandLine().getOut();
         terminal.print(Terminal.gates(rerun.release().gates()));
-        terminal.println(written ? "Wrote " + folder : folder + " holds exactly this already; nothing was written");
+        terminal.println(
+                written
+                        ? "Wrote " + folder + ", fingerprint " + issued.record().fingerprint()
+                        : folder + " holds exactly this already; nothing was written");
         terminal.flush();
         return rerun.exitCode();
     }

@@ -2,21 +2,33 @@ package kerbfolio.cli;
 
 import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
 import java.util.Arrays;
-import java.util.Comparator;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
-/** A dossier's folder: written beside its place and moved there in one step, so that it is whole or not there. */
+/**
+ * A dossier's folder: written beside its place and moved there in one step, so that it is whole or not there. A folder
+ * that holds an earlier dossier cannot be exchanged for another in one step; a run that ends between the two leaves the
+ * earlier one beside its place, and the next run puts it back.
+ */
 final class IssuedFolder {
-    private IssuedFolder() {}
+    private final Path folder;
+    private final Disk disk;
+
+    IssuedFolder(Path folder) {
+        this(folder, new Disk(() -> {}));
+    }
+
+    IssuedFolder(Path folder, Disk disk) {
+        this.folder = folder;
+        this.disk = disk;
+    }
 
     /**
      * Writes the files.
@@ -24,48 +36,69 @@ final class IssuedFolder {
      * @return false if the folder held exactly these files already
      * @throws FileAlreadyExistsException if it holds others and they may not be replaced
      */
-    static boolean write(Path folder, Map<String, byte[]> files, boolean replace) throws IOException {
-        if (Files.exists(folder)) {
-            if (holds(folder, files)) {
+    boolean write(Map<String, byte[]> files, boolean replace) throws IOException {
+        Files.createDirectories(folder.toAbsolutePath().getParent());
+        try (Claim claim = claim(files)) {
+            if (claim == null) {
                 return false;
             }
-            foreign(folder, files);
-            if (!replace) {
-                throw new FileAlreadyExistsException(
-                        folder.toString(),
-                        null,
-                        "was issued before with other content; raise the revision, or --replace");
-            }
-        }
-        Path parent = folder.toAbsolutePath().getParent();
-        Files.createDirectories(parent);
-        // A temporary directory of the system would be closed to everybody else for good.
-        Path fresh = Files.createDirectory(folder.resolveSibling(".issue-" + UUID.randomUUID()));
-        try {
-            for (Map.Entry<String, byte[]> file : files.entrySet()) {
-                Files.write(fresh.resolve(file.getKey()), file.getValue());
-            }
             if (Files.exists(folder)) {
-                Path old = fresh.resolveSibling(fresh.getFileName() + "-old");
-                Files.move(folder, old, StandardCopyOption.ATOMIC_MOVE);
-                try {
-                    Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
-                } catch (IOException e) {
-                    Files.move(old, folder, StandardCopyOption.ATOMIC_MOVE);
-                    throw e;
+                if (holds(files)) {
+                    return false;
                 }
-                delete(old);
-            } else {
-                Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
+                foreign(files);
+                if (!replace) {
+                    throw new FileAlreadyExistsException(
+                            folder.toString(),
+                            null,
+                            "was issued before with other content; raise the revision, or --replace");
+                }
             }
-        } finally {
-            delete(fresh);
+            fill(claim.fresh(), files);
+            exchange(claim);
         }
         return true;
     }
 
+    /** Null if there is none to be had and none is needed: a folder nobody may write can hold this dossier already. */
+    private @Nullable Claim claim(Map<String, byte[]> files) throws IOException {
+        try {
+            return Claim.on(folder, disk);
+        } catch (FileSystemException e) {
+            if (holds(files)) {
+                return null;
+            }
+            throw e;
+        }
+    }
+
+    private void fill(Path fresh, Map<String, byte[]> files) throws IOException {
+        try {
+            // A temporary directory of the system would be closed to everybody else for good.
+            disk.createDirectory(fresh);
+            for (Map.Entry<String, byte[]> file : files.entrySet()) {
+                disk.write(fresh.resolve(file.getKey()), file.getValue());
+            }
+        } catch (IOException e) {
+            String reason = e instanceof FileSystemException file ? file.getReason() : e.getMessage();
+            var said = new FileSystemException(
+                    folder.toString(), null, "could not be written: " + (reason == null ? "no reason given" : reason));
+            said.initCause(e);
+            throw said;
+        }
+    }
+
+    private void exchange(Claim claim) throws IOException {
+        if (!Files.exists(folder)) {
+            disk.move(claim.fresh(), folder);
+            return;
+        }
+        disk.move(folder, claim.old()); // put back when the claim ends, if nothing takes its place
+        disk.move(claim.fresh(), folder);
+    }
+
     /** What somebody else put there, such as a signed scan, is never taken away with the old revision. */
-    private static void foreign(Path folder, Map<String, byte[]> files) throws IOException {
+    private void foreign(Map<String, byte[]> files) throws IOException {
         try (Stream<Path> all = Files.list(folder)) {
             Optional<Path> other = all.filter(path -> !files.containsKey(String.valueOf(path.getFileName())))
                     .findFirst();
@@ -79,7 +112,7 @@ final class IssuedFolder {
         }
     }
 
-    private static boolean holds(Path folder, Map<String, byte[]> files) throws IOException {
+    private boolean holds(Map<String, byte[]> files) throws IOException {
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             try {
                 if (!Arrays.equals(Files.readAllBytes(folder.resolve(file.getKey())), file.getValue())) {
@@ -90,17 +123,5 @@ final class IssuedFolder {
             }
         }
         return true;
-    }
-
-    private static void delete(Path folder) throws IOException {
-        if (Files.exists(folder)) {
-            List<Path> all;
-            try (Stream<Path> walk = Files.walk(folder)) {
-                all = walk.sorted(Comparator.reverseOrder()).toList();
-            }
-            for (Path path : all) {
-                Files.delete(path);
-            }
-        }
     }
 }

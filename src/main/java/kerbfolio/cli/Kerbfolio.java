@@ -1,5 +1,9 @@
 package kerbfolio.cli;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintWriter;
@@ -19,15 +23,15 @@ import picocli.CommandLine.ParameterException;
         name = "kerbfolio",
         description =
                 "Reads a finished conversion job, reruns every engineering check and writes the handover dossier.",
-        subcommands = {Issue.class, CheckJob.class, New.class, Explain.class},
+        subcommands = {Issue.class, CheckJob.class, Prove.class, New.class, Explain.class},
         mixinStandardHelpOptions = true,
         versionProvider = Kerbfolio.Version.class,
         synopsisSubcommandLabel = "COMMAND",
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
-            "0:nothing holds any gate",
-            "1:written, and some gate is held or not examined",
-            "2:the job file or the command is wrong; nothing is written",
+            "0:nothing holds any gate; a record holds",
+            "1:written, and some gate is held or not examined; a record does not hold",
+            "2:the job file, the dossier or the command is wrong; nothing is written",
             "3:something could not be read or written"
         })
 public final class Kerbfolio {
@@ -40,7 +44,15 @@ public final class Kerbfolio {
 
     /** Runs one command and returns its exit code. */
     public static int run(String... arguments) {
-        return commandLine().execute(arguments);
+        // What is printed holds ± and ², whatever the machine takes a text to be written in.
+        var out = new PrintWriter(new FileOutputStream(FileDescriptor.out), true, UTF_8);
+        var err = new PrintWriter(new FileOutputStream(FileDescriptor.err), true, UTF_8);
+        try {
+            return commandLine().setOut(out).setErr(err).execute(arguments);
+        } finally {
+            out.flush();
+            err.flush();
+        }
     }
 
     static CommandLine commandLine() {

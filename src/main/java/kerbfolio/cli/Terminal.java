@@ -2,7 +2,9 @@ package kerbfolio.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import kerbfolio.dossier.WorkingsPart;
+import kerbfolio.fingerprint.Proof;
 import kerbfolio.release.GateReport;
 import kerbfolio.release.Reason;
 
@@ -53,6 +55,14 @@ final class Terminal {
                         .append(" more\n");
             }
         }
+        return text.toString();
+    }
+
+    /** What is said of a PDF, without the signs in its names that would command a terminal. */
+    static String proof(Proof proof) {
+        var text = new StringBuilder(proof.answer().toString()).append('\n');
+        Stream.concat(proof.found().stream(), Stream.of(proof.todo()))
+                .forEach(line -> wrap(line.replaceAll("\\p{Cc}", " "), text));
         return text.toString();
     }
 

@@ -39,13 +39,18 @@ public record Dossier(
         Car car,
         UnitSystem units) {
 
-    /** Arranges what was found. */
-    public static Dossier of(Car car, Release release, Limits limits, String program) {
+    /**
+     * Arranges what was found.
+     *
+     * @param program this program with its version
+     * @param fingerprint short name of the record, printed on every page
+     */
+    public static Dossier of(Car car, Release release, Limits limits, String program, String fingerprint) {
         Job job = car.job();
         UnitSystem units = job.job().units() == null ? UnitSystem.SI : job.job().units();
         List<Examination> spoken = release.spoken();
         return new Dossier(
-                Head.of(job, program),
+                Head.of(job, program, fingerprint),
                 Handover.of(car, release, spoken, units),
                 Inspection.of(car, spoken, limits, units),
                 Workshop.of(car, units),

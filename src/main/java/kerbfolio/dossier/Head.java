@@ -20,6 +20,7 @@ import org.jspecify.annotations.Nullable;
  * @param tier how much of the record was undertaken
  * @param paper size of the sheet as a style sheet names it
  * @param program this program with its version
+ * @param fingerprint short name of this record, which tells a loose page from that of any other
  * @param lines the same as label and text, for a block
  */
 public record Head(
@@ -34,13 +35,14 @@ public record Head(
         String tier,
         String paper,
         String program,
+        String fingerprint,
         List<Line> lines) {
     /** A label with its text. */
     public record Line(String label, String text) {}
 
     private static final String NOTHING = "\u2014";
 
-    static Head of(Job job, String program) {
+    static Head of(Job job, String program, String fingerprint) {
         Identity id = job.job();
         Vehicle vehicle = job.vehicle();
         String car = or(vehicle == null ? null : vehicle.description());
@@ -56,6 +58,7 @@ public record Head(
                 id.tier().toString(),
                 id.paper() == null ? "a4" : id.paper().toString(),
                 program,
+                fingerprint,
                 List.of(
                         new Line("car", car),
                         new Line("identification", or(vehicle == null ? null : vehicle.identification())),

@@ -1,11 +1,8 @@
 package kerbfolio.job;
 
-import java.util.List;
-import java.util.function.Function;
 import kerbfolio.reading.ComplaintBook;
 import kerbfolio.reading.Meaning;
 import kerbfolio.reading.Quoted;
-import org.jspecify.annotations.Nullable;
 
 /** Third pass: what the sections of a job file must be together before anything is computed from them. */
 record Consistency(Attachments attachments) implements Meaning<Job> {
@@ -34,28 +31,8 @@ record Consistency(Attachments attachments) implements Meaning<Job> {
     }
 
     private void attached(Job job, ComplaintBook complaints) {
-        each("documents", job.documents(), Document::file, ".file", complaints);
-        each("photos", job.photos(), photo -> photo.file().isEmpty() ? null : photo.file(), ".file", complaints);
-        for (PunchItem item : job.punchList()) {
-            if (item.closed() != null) {
-                attached(
-                        "punch-list[" + item.id() + "].closed.photo",
-                        item.closed().photo(),
-                        complaints);
-            }
-        }
-    }
-
-    private <T> void each(
-            String list, List<T> entries, Function<T, @Nullable String> file, String key, ComplaintBook complaints) {
-        for (int i = 0; i < entries.size(); i++) {
-            attached(list + "[" + i + "]" + key, file.apply(entries.get(i)), complaints);
-        }
-    }
-
-    private void attached(String path, @Nullable String name, ComplaintBook complaints) {
-        if (name != null) {
-            attachments.objection(name).ifPresent(objection -> complaints.add(path, objection));
+        for (NamedFile file : job.namedFiles()) {
+            attachments.objection(file.name()).ifPresent(objection -> complaints.add(file.path(), objection));
         }
     }
 }

@@ -1,5 +1,6 @@
 package kerbfolio.job;
 
+import java.util.ArrayList;
 import java.util.List;
 import kerbfolio.reading.Means;
 import kerbfolio.reading.Must;
@@ -62,5 +63,28 @@ public record Job(
         confirmations = Lists.orEmpty(confirmations);
         documents = Lists.orEmpty(documents);
         photos = Lists.orEmpty(photos);
+    }
+
+    /** Every file the job names: papers, pictures, and the pictures that close an item of the punch list. */
+    public List<NamedFile> namedFiles() {
+        var files = new ArrayList<NamedFile>();
+        for (int i = 0; i < documents.size(); i++) {
+            add("documents[" + i + "].file", documents.get(i).file(), files);
+        }
+        for (int i = 0; i < photos.size(); i++) {
+            String file = photos.get(i).file();
+            add("photos[" + i + "].file", file.isEmpty() ? null : file, files);
+        }
+        for (PunchItem item : punchList) {
+            Closing closed = item.closed();
+            add("punch-list[" + item.id() + "].closed.photo", closed == null ? null : closed.photo(), files);
+        }
+        return List.copyOf(files);
+    }
+
+    private static void add(String path, @Nullable String name, List<NamedFile> files) {
+        if (name != null) {
+            files.add(new NamedFile(path, name));
+        }
     }
 }

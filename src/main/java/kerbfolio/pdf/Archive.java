@@ -117,7 +117,13 @@ final class Archive extends DefaultPDFCreationListener {
                 new PdfDate(GregorianCalendar.from(facts.created().atZone(ZoneOffset.UTC))));
         for (Attachment file : facts.attachments()) {
             PdfFileSpecification inside = PdfFileSpecification.fileEmbedded(
-                    writer, null, file.name(), file.content(), file.mediaType(), stamp, PdfStream.BEST_COMPRESSION);
+                    writer,
+                    null,
+                    file.name(),
+                    file.content().get(),
+                    file.mediaType(),
+                    stamp,
+                    PdfStream.BEST_COMPRESSION);
             inside.put(RELATIONSHIP, new PdfName(file.relation().toString()));
             writer.addFileAttachment(file.description(), inside);
             associated.add(inside.getReference());

@@ -1,5 +1,7 @@
 package kerbfolio.pdf;
 
+import java.util.function.Supplier;
+
 /**
  * A file that travels inside the PDF.
  *
@@ -7,10 +9,16 @@ package kerbfolio.pdf;
  * @param mediaType for example {@code application/yaml}
  * @param relation what it is to the document
  * @param description one line for the reader's list of attachments
- * @param content the file itself; must not be changed afterwards
+ * @param content gives the file itself, which must not be changed afterwards; asked once, when the pages are done, so that
+ *     it may be written meanwhile
  */
-@SuppressWarnings("ArrayRecordComponent") // compared by nobody, and large: not copied
-public record Attachment(String name, String mediaType, Relation relation, String description, byte[] content) {
+public record Attachment(
+        String name, String mediaType, Relation relation, String description, Supplier<byte[]> content) {
+    /** A file that is at hand. */
+    public Attachment(String name, String mediaType, Relation relation, String description, byte[] content) {
+        this(name, mediaType, relation, description, () -> content);
+    }
+
     /** What an attached file is to the document (ISO 19005-3:2012, annex E; key AFRelationship). */
     public enum Relation {
         /** The document was made from it. */

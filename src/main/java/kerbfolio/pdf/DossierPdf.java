@@ -1,64 +1,50 @@
 package kerbfolio.pdf;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import kerbfolio.dossier.Dossier;
-import kerbfolio.job.JobFile;
 import org.jspecify.annotations.Nullable;
 
-/** The dossier as a PDF, with the job file inside. */
+/** The dossier as a PDF, with the files it was made from inside. */
 public final class DossierPdf {
     private DossierPdf() {}
 
     /**
      * Fills the templates and lays them out.
      *
-     * @param file the job file, which travels inside the PDF
+     * @param inside the files that travel inside the PDF
      * @param templates a folder of the shop's own templates, if it has one
      * @throws TemplateComplaint if a template is missing or wrong
      */
-    public static Pdf write(Dossier dossier, JobFile file, @Nullable Path templates) {
+    public static Pdf write(Dossier dossier, List<Attachment> inside, @Nullable Path templates) {
         Templates filled = templates == null ? Templates.bundled() : Templates.from(templates);
         String page = filled.fill(
                 "dossier.ftlx",
                 Map.of(
-                        "head",
-                        dossier.head(),
-                        "handover",
-                        dossier.handover(),
-                        "inspection",
-                        dossier.inspection(),
-                        "workshop",
-                        dossier.workshop(),
-                        "workings",
-                        dossier.workings(),
-                        "unexamined",
-                        dossier.unexamined(),
-                        "cautions",
-                        dossier.cautions(),
-                        "figures",
-                        Map.of()));
-        return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file, page), Map.of());
+                        "head", dossier.head(),
+                        "handover", dossier.handover(),
+                        "inspection", dossier.inspection(),
+                        "workshop", dossier.workshop(),
+                        "workings", dossier.workings(),
+                        "unexamined", dossier.unexamined(),
+                        "cautions", dossier.cautions(),
+                        "figures", Map.of()));
+        return new Renderer(Fonts.load(), dossier.head().program())
+                .render(page, facts(dossier, inside, page), Map.of());
     }
 
-    private static DocumentFacts facts(Dossier dossier, JobFile file, String page) {
+    private static DocumentFacts facts(Dossier dossier, List<Attachment> inside, String page) {
         var head = dossier.head();
-        Path name = file.file().getFileName();
-        var job = new Attachment(
-                name == null ? "job" : name.toString(),
-                "application/yaml",
-                Attachment.Relation.SOURCE,
-                "the job file this dossier was made from",
-                file.bytes());
         return new DocumentFacts(
                 "Handover dossier " + head.number() + "-" + head.revision(),
                 head.shop(),
                 head.car(),
                 "en",
-                file.job().job().date().atStartOfDay(ZoneOffset.UTC).toInstant(),
-                head.program() + page,
-                List.of(job));
+                LocalDate.parse(head.date()).atStartOfDay(ZoneOffset.UTC).toInstant(),
+                head.program() + head.fingerprint() + page,
+                inside);
     }
 }

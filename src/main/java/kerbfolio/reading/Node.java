@@ -74,6 +74,19 @@ final class Node {
         return entries;
     }
 
+    /** The same without its places: maps, lists and texts. */
+    Object loose() {
+        return switch (kind) {
+            case KEYS -> {
+                var map = new LinkedHashMap<String, Object>();
+                keys.forEach((name, child) -> map.put(name, child.loose()));
+                yield map;
+            }
+            case LIST -> entries.stream().map(Node::loose).toList();
+            case TEXT, BLANK, REFUSED -> kind == Kind.TEXT ? text : "";
+        };
+    }
+
     boolean is(Kind asked) {
         return kind == asked;
     }

@@ -36,6 +36,21 @@ public final class RecordReader {
         return new Parsed<>(value, places);
     }
 
+    /**
+     * A file as maps, lists and texts, for what another version of the program wrote with keys this one does not know.
+     * Nothing at all is an empty text.
+     */
+    public static Object loose(String name, byte[] bytes) throws Complaints {
+        if (bytes.length > Tokens.MOST_BYTES) {
+            throw tooLarge(name);
+        }
+        Tokens.Tree tree = Tokens.tree(Text.of(name, bytes));
+        if (!tree.complaints().isEmpty()) {
+            throw new Complaints(tree.complaints());
+        }
+        return tree.root().loose();
+    }
+
     /** The bytes of a file, never more of it than a job file may hold. */
     public static byte[] bytes(Path file) throws Complaints, IOException {
         String name = String.valueOf(file.getFileName());

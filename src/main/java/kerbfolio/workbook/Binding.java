@@ -66,7 +66,9 @@ final class Binding {
         sheet.setMargin(PageMargin.TOP, MARGIN_INCHES);
         sheet.setMargin(PageMargin.BOTTOM, FOOT_INCHES);
         String job = "Job " + mild(head.number()) + ", revision " + mild(head.revision());
-        sheet.getCTWorksheet().addNewHeaderFooter().setOddFooter("&L" + job + "&C&A&RPage &P of &N");
+        sheet.getCTWorksheet()
+                .addNewHeaderFooter()
+                .setOddFooter("&L" + job + ", " + head.fingerprint() + "&C&A&RPage &P of &N");
     }
 
     /** An ampersand would begin a command there. */

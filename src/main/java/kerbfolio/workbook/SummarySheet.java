@@ -52,7 +52,7 @@ final class SummarySheet {
         named("Said not to apply", dossier.handover().notApplicable());
         paragraphs("Recorded, not examined by this version", dossier.unexamined());
         paragraphs("Cautions", dossier.cautions());
-        paragraphs("This workbook", List.of(READING, head.program()));
+        paragraphs("This workbook", List.of(READING, head.program() + ", fingerprint " + head.fingerprint()));
     }
 
     private String requirements() {

@@ -7,12 +7,19 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import kerbfolio.Child;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -25,11 +32,12 @@ class IssuedFolderTest {
     }
 
     private boolean write(String content, boolean replace) throws IOException {
-        return IssuedFolder.write(folder(), Map.of("a.txt", content.getBytes(UTF_8), "b.txt", new byte[] {1}), replace);
+        return new IssuedFolder(folder())
+                .write(Map.of("a.txt", content.getBytes(UTF_8), "b.txt", new byte[] {1}), replace);
     }
 
     private List<String> beside() throws IOException {
-        try (Stream<Path> files = Files.list(folder().resolve(".."))) {
+        try (Stream<Path> files = Files.list(folder().getParent())) {
             return files.map(path -> path.getFileName().toString()).toList();
         }
     }
@@ -78,9 +86,142 @@ class IssuedFolderTest {
     @Test
     void aFileThatCannotBeWrittenLeavesTheOldDossierAsItWas() throws IOException {
         write("one", false);
-        assertThrows(
-                IOException.class, () -> IssuedFolder.write(folder(), Map.of("no/such/folder.txt", new byte[0]), true));
+        var failure = assertThrows(
+                FileSystemException.class,
+                () -> new IssuedFolder(folder()).write(Map.of("no/such/folder.txt", new byte[0]), true));
+        assertEquals(folder().toString(), failure.getFile());
         assertEquals("one", Files.readString(folder().resolve("a.txt")));
         assertEquals(List.of("1-A"), beside());
+    }
+
+    /** The end of a run, as if the power had gone: what comes after it does not reach the disk. */
+    private static final class Dead extends Error {
+        private static final long serialVersionUID = 1L;
+    }
+
+    /** Writes a dossier in a run that dies before a step, and says whether it died. */
+    private boolean dies(int step, String content) throws IOException {
+        var steps = new AtomicInteger();
+        var mortal = new Disk(() -> {
+            if (steps.getAndIncrement() >= step) {
+                throw new Dead();
+            }
+        });
+        try {
+            new IssuedFolder(folder(), mortal).write(files(content), true);
+            return false;
+        } catch (Dead dead) {
+            return true;
+        }
+    }
+
+    private static Map<String, byte[]> files(String content) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        for (String name : List.of("a.txt", "b.txt", "c.txt", "d.txt")) {
+            files.put(name, (name + content).getBytes(UTF_8));
+        }
+        return files;
+    }
+
+    /** Which dossier lies in a folder, whole. */
+    private static String whole(Path folder) throws IOException {
+        for (String content : List.of("old", "new")) {
+            boolean all = true;
+            for (Map.Entry<String, byte[]> file : files(content).entrySet()) {
+                Path path = folder.resolve(file.getKey());
+                all &= Files.exists(path) && Arrays.equals(file.getValue(), Files.readAllBytes(path));
+            }
+            if (all) {
+                return content;
+            }
+        }
+        return "none";
+    }
+
+    /** The dossier that can be had: in its place, or, between the two moves, beside it. */
+    private String found() throws IOException {
+        if (Files.exists(folder())) {
+            return whole(folder());
+        }
+        try (Stream<Path> all = Files.list(folder().getParent())) {
+            Optional<Path> aside =
+                    all.filter(path -> path.toString().endsWith(".old")).findFirst();
+            return aside.isPresent() ? whole(aside.get()) : "none";
+        }
+    }
+
+    @Test
+    void whereverARunDiesTheEarlierDossierIsWholeOrTheNewOne() throws IOException {
+        int step = 0;
+        boolean died = true;
+        for (; died; step++) {
+            new IssuedFolder(folder()).write(files("old"), true);
+            died = dies(step, "new");
+            String found = found();
+            assertTrue(List.of("old", "new").contains(found), "step " + step + ": " + found);
+            // A run that asks for what is there already puts it in its place and clears up.
+            assertFalse(new IssuedFolder(folder()).write(files(found), false), "step " + step);
+            assertEquals(found, whole(folder()));
+            assertEquals(List.of("1-A"), beside(), "step " + step);
+        }
+        // A folder, four files, two moves; the old dossier moved away, its four files, its folder and the lock deleted.
+        assertEquals(14, step - 1);
+    }
+
+    @Test
+    void whereverTheFirstRunDiesNothingHalfIsInItsPlace() throws IOException {
+        boolean died = true;
+        for (int step = 0; died; step++) {
+            died = dies(step, "new");
+            assertTrue(!Files.exists(folder()) || whole(folder()).equals("new"), "step " + step);
+            new IssuedFolder(folder()).write(files("new"), false);
+            assertEquals("new", whole(folder()));
+            assertEquals(List.of("1-A"), beside(), "step " + step);
+            for (String name : files("").keySet()) {
+                Files.delete(folder().resolve(name));
+            }
+            Files.delete(folder());
+        }
+    }
+
+    /** A run of its own that stands still before a step, for {@link #aRunThatLivesIsLeftAloneAndOneThatDiedIsNot}. */
+    static final class Paused {
+        private Paused() {}
+
+        public static void main(String[] arguments) throws IOException {
+            var steps = new AtomicInteger();
+            var disk = new Disk(() -> {
+                if (steps.incrementAndGet() == Integer.parseInt(arguments[1])) {
+                    System.out.println("paused");
+                    try {
+                        System.in.read();
+                    } catch (IOException e) {
+                        throw new UncheckedIOException(e);
+                    }
+                }
+            });
+            new IssuedFolder(Path.of(arguments[0]), disk).write(files("new"), true);
+        }
+    }
+
+    @Test
+    void aRunThatLivesIsLeftAloneAndOneThatDiedIsNot() throws Exception {
+        new IssuedFolder(folder()).write(files("old"), false);
+        // The sixth step is the first move; the seventh comes when the old dossier is beside its place.
+        for (int step : new int[] {3, 7}) {
+            Process other = Child.java().start(Paused.class, folder().toString(), String.valueOf(step));
+            try (var says = other.inputReader(UTF_8)) {
+                assertEquals("paused", says.readLine());
+                var refusal = assertThrows(
+                        FileSystemException.class, () -> new IssuedFolder(folder()).write(files("third"), true));
+                assertTrue(refusal.getReason().contains("being written by another run"), refusal.getReason());
+                assertEquals("old", found());
+            } finally {
+                other.destroyForcibly().waitFor();
+            }
+            assertFalse(new IssuedFolder(folder()).write(files("old"), true));
+            assertEquals("old", whole(folder()));
+            assertEquals(List.of("1-A"), beside());
+        }
     }
 }

@@ -17,9 +17,10 @@ class KerbfolioTest {
                 "check    Reruns every check and prints findings and gates; writes nothing.",
                 "new      Writes a commented starter job of the first tier.",
                 "explain  Prints a check's question, formula, symbols, limit and source.",
-                "0   nothing holds any gate",
-                "1   written, and some gate is held or not examined",
-                "2   the job file or the command is wrong; nothing is written",
+                "prove    Reruns the job inside a dossier and says whether its record holds.",
+                "0   nothing holds any gate; a record holds",
+                "1   written, and some gate is held or not examined; a record does not hold",
+                "2   the job file, the dossier or the command is wrong; nothing is written",
                 "3   something could not be read or written")) {
             assertTrue(typed.out().contains(line), line + "\n" + typed.out());
         }
@@ -28,7 +29,7 @@ class KerbfolioTest {
 
     @Test
     void eachCommandHelpsItself() {
-        for (String command : List.of("issue", "check", "new", "explain")) {
+        for (String command : List.of("issue", "check", "prove", "new", "explain")) {
             Typed typed = Typed.of(command, "--help");
             assertEquals(0, typed.exitCode());
             assertTrue(typed.out().startsWith("Usage: kerbfolio " + command), typed.out());

@@ -32,7 +32,7 @@ class RerunTest {
                 job.job());
         var examinations = List.of(Examination.of(new FrontShare(), job.car(), limits));
         var free = new Release(job.job(), examinations, limits);
-        assertEquals(0, new Rerun(job.file(), free, job.dossier()).exitCode());
-        assertEquals(1, new Rerun(job.file(), job.release(), job.dossier()).exitCode());
+        assertEquals(0, Rerun.exitCode(free));
+        assertEquals(1, Rerun.exitCode(job.release()));
     }
 }

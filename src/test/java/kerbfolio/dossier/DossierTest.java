@@ -34,6 +34,7 @@ class DossierTest {
         assertEquals("full", head.tier());
         assertEquals("A. Tester", head.preparedBy());
         assertEquals("Kerbfolio 0", head.program());
+        assertEquals("0000-0000-0000-0000", head.fingerprint());
         assertEquals("a4", head.paper());
         for (String missing : List.of(head.car(), head.shop(), head.customer(), head.phone())) {
             assertEquals("\u2014", missing);

@@ -68,8 +68,9 @@ class RequirementSetsAgreeTest {
             }
         };
         var job = JobText.blank().job();
-        var empty = new RequirementSet("empty", "Empty", null, null, null);
-        var limits = new Limits(new RequirementSet("noting", "Noting", null, noting, null), empty, List.of(), job);
+        var empty = new RequirementSet("empty", "Empty", null, null, null, null);
+        var limits =
+                new Limits(new RequirementSet("noting", "Noting", null, null, noting, null), empty, List.of(), job);
         var car = new Car(job);
         CheckList.ALL.forEach(check -> Examination.of(check, car, limits));
         return keys;

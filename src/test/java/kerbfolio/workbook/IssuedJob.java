@@ -48,7 +48,8 @@ record IssuedJob(JobFile file, Dossier dossier) {
                     .map(check -> Examination.of(check, car, limits))
                     .toList();
             var release = new Release(file.job(), examinations, limits);
-            return new IssuedJob(file, Dossier.of(car, release, limits, "Kerbfolio, under test"));
+            return new IssuedJob(
+                    file, Dossier.of(car, release, limits, "Kerbfolio, under test", "0000-0000-0000-0000"));
         } catch (IOException | Complaints e) {
             throw new AssertionError(path + ": " + e.getMessage(), e);
         }

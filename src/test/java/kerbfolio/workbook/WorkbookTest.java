@@ -124,7 +124,7 @@ class WorkbookTest {
                 assertTrue(sheet.getPaneInformation().isFreezePane(), name);
                 assertTrue(sheet.getProtect(), name);
                 assertTrue(sheet.getFooter().getRight().contains("&P of &N"), name);
-                assertTrue(sheet.getFooter().getLeft().startsWith("Job "), name);
+                assertTrue(sheet.getFooter().getLeft().matches("Job .*, 0000-0000-0000-0000"), name);
             }
         }
     }
