@@ -4,7 +4,10 @@ import java.nio.file.Path;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import kerbfolio.dossier.Dossier;
+import kerbfolio.figure.Figure;
+import kerbfolio.figure.Figures;
 import kerbfolio.job.JobFile;
 import org.jspecify.annotations.Nullable;
 
@@ -30,7 +33,11 @@ public final class DossierPdf {
                         "workings", dossier.workings(),
                         "unexamined", dossier.unexamined(),
                         "cautions", dossier.cautions()));
-        return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file, page), Map.of());
+        return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file, page), figures(dossier));
+    }
+
+    private static Map<String, Figure> figures(Dossier dossier) {
+        return Figures.of(dossier).stream().collect(Collectors.toMap(Figure::id, figure -> figure));
     }
 
     private static DocumentFacts facts(Dossier dossier, JobFile file, String page) {

@@ -50,6 +50,7 @@ public final class Workbook {
         FindingsSheet.write(dossier, binding);
         PunchListSheet.write(dossier, binding);
         LedgerSheet.write(dossier, addresses, binding);
+        PicturesSheet.write(dossier, binding);
     }
 
     private static void properties(CoreProperties properties, Dossier dossier) {
