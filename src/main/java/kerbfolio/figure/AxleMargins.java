@@ -55,7 +55,7 @@ final class AxleMargins implements Figure {
                             axle.toString(),
                             dossier.car().rating(axle),
                             Stream.of("axle-margin", "laden-axle-margin")
-                                    .flatMap(check -> Found.rows(dossier, check))
+                                    .flatMap(check -> FindingRows.of(dossier, check))
                                     .filter(row -> row.finding().subject().startsWith(axle.toString())),
                             dossier.units())
                     .ifPresent(groups::add);
@@ -64,7 +64,7 @@ final class AxleMargins implements Figure {
                         "whole car",
                         dossier.car().grossRating(),
                         Stream.of("gross-margin", "laden-gross-margin", "seated-gross-margin")
-                                .flatMap(check -> Found.rows(dossier, check)),
+                                .flatMap(check -> FindingRows.of(dossier, check)),
                         dossier.units())
                 .ifPresent(groups::add);
         return groups.isEmpty() ? Optional.empty() : Optional.of(new AxleMargins(List.copyOf(groups)));
@@ -110,7 +110,8 @@ final class AxleMargins implements Figure {
                         .map(bar -> group.what() + ", " + bar.state() + " (over by "
                                 + bar.margin().unsigned() + ")"))
                 .toList();
-        long near = bars.stream().filter(bar -> bar.verdict() == Verdict.UNDECIDED).count();
+        long near =
+                bars.stream().filter(bar -> bar.verdict() == Verdict.UNDECIDED).count();
         String words = failing.isEmpty()
                 ? "No mass drawn is beyond what is permitted."
                 : "Not met: " + String.join("; ", failing) + ".";
@@ -120,7 +121,8 @@ final class AxleMargins implements Figure {
     @Override
     public String alternative() {
         return groups.stream()
-                .map(group -> group.what() + ", permitted " + group.permitted().text() + ": "
+                .map(group -> "On the " + group.what() + ", permitted "
+                        + group.permitted().text() + ": "
                         + group.bars().stream().map(Bar::words).collect(Collectors.joining("; ")) + ".")
                 .collect(Collectors.joining(" "));
     }
@@ -144,8 +146,8 @@ final class AxleMargins implements Figure {
     @Override
     public void draw(Graphics2D canvas, double width, double height) {
         Pen pen = Pen.on(canvas, width, height, this);
-        pen.centred("permitted mass", PERMITTED, 7, Pen.Type.LABEL);
-        pen.right("margin", MARGIN, 7, Pen.Type.LABEL);
+        pen.centred("permitted mass", PERMITTED, 7, Type.LABEL);
+        pen.right("margin", MARGIN, 7, Type.LABEL);
         double y = HEAD;
         for (Group group : groups) {
             draw(pen, group, y);
@@ -158,17 +160,17 @@ final class AxleMargins implements Figure {
                         + "bars are shares of what is permitted",
                 20,
                 foot,
-                Pen.Type.NOTE);
+                Type.NOTE);
     }
 
     private static void draw(Pen pen, Group group, double y) {
-        pen.left(group.what() + ", permitted " + group.permitted().text(), 0, y + 8, Pen.Type.STRONG);
+        pen.left(group.what() + ", permitted " + group.permitted().text(), 0, y + 8, Type.STRONG);
         double line = y + TITLE;
         for (Bar bar : group.bars()) {
             draw(pen, bar, group.permitted().si(), line);
             line += LINE;
         }
-        pen.line(PERMITTED, y + TITLE - 2, PERMITTED, line, Pen.Line.FIRM, Pen.INK);
+        pen.line(PERMITTED, y + TITLE - 2, PERMITTED, line, Line.FIRM, Pen.INK);
     }
 
     private static void draw(Pen pen, Bar bar, double permitted, double y) {
@@ -177,21 +179,21 @@ final class AxleMargins implements Figure {
         double guard = scale * bar.margin().reach();
         double reach = scale * bar.mass().reach();
         double limit = PERMITTED - scale * bar.limit();
-        pen.left(pen.fitted(bar.state(), LABEL, Pen.Type.TEXT), 6, y + 7.6, Pen.Type.TEXT);
-        pen.right(bar.mass().text(), VALUE, y + 7.6, Pen.Type.TEXT);
+        pen.left(pen.fitted(bar.state(), LABEL, Type.TEXT), 6, y + 7.6, Type.TEXT);
+        pen.right(bar.mass().text(), VALUE, y + 7.6, Type.TEXT);
         boolean full = bar.state().equals("as delivered");
         double from = Math.max(BAR, limit - guard);
         double to = Math.min(FURTHEST, limit + guard);
         if (to > from) {
             pen.hatch(from, y - 0.5, to - from, LINE - 1);
         }
-        pen.box(BAR, y + 2.5, end - BAR, LINE - 7, full ? Pen.ACCENT : Pen.PALE, Pen.Line.THIN);
+        pen.box(BAR, y + 2.5, end - BAR, LINE - 7, full ? Pen.ACCENT : Pen.PALE, Line.THIN);
         if (BAR + scale * bar.mass().si() > FURTHEST) {
             pen.cut(end - 8, y + 0.5, LINE - 3);
         } else {
             pen.whisker(Math.max(BAR, end - reach), Math.min(FURTHEST, end + reach), y + LINE / 2 - 1);
         }
-        pen.right(bar.margin().text(), MARGIN, y + 7.6, Pen.Type.TEXT);
+        pen.right(bar.margin().text(), MARGIN, y + 7.6, Type.TEXT);
         verdict(pen, bar.verdict(), y);
     }
 
@@ -200,12 +202,12 @@ final class AxleMargins implements Figure {
         boolean failed = verdict == Verdict.NOT_MET;
         boolean met = verdict == Verdict.MET;
         double width = Pen.WIDTH - BOX - 0.5;
-        pen.box(BOX, y, width, LINE - 3, failed ? Pen.INK : Pen.WHITE, failed || met ? Pen.Line.THIN : Pen.Line.DASHED);
+        pen.box(BOX, y, width, LINE - 3, failed ? Pen.INK : Pen.WHITE, failed || met ? Line.THIN : Line.DASHED);
         if (failed) {
-            pen.reversed(verdict.toString(), BOX + width / 2, y + 7.8, Pen.Type.STRONG);
+            pen.reversed(verdict.toString(), BOX + width / 2, y + 7.8, Type.STRONG);
         } else {
             boolean loud = met || verdict == Verdict.UNDECIDED;
-            pen.centred(verdict.toString(), BOX + width / 2, y + 7.8, loud ? Pen.Type.STRONG : Pen.Type.TEXT);
+            pen.centred(verdict.toString(), BOX + width / 2, y + 7.8, loud ? Type.STRONG : Type.TEXT);
         }
     }
 }

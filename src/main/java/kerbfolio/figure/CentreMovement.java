@@ -59,12 +59,13 @@ final class CentreMovement implements Figure {
         String words() {
             return when + " " + along.text() + " behind the front axle"
                     + (across.isKnown() ? ", " + across.sideways() + " of the centre line" : "")
-                    + share.map(s -> ", " + s.text() + " of the mass on the front axle").orElse("");
+                    + share.map(s -> ", " + s.text() + " of the mass on the front axle")
+                            .orElse("");
         }
     }
 
     private static Optional<Value> share(Dossier dossier, String when) {
-        return Found.rows(dossier, "front-share")
+        return FindingRows.of(dossier, "front-share")
                 .map(Examination.Row::finding)
                 .filter(finding -> finding.subject().equals(when))
                 .map(finding -> Value.of(finding.result(), dossier.units()))
@@ -128,7 +129,7 @@ final class CentreMovement implements Figure {
     public void draw(Graphics2D canvas, double width, double height) {
         Pen pen = Pen.on(canvas, width, height, this);
         elevation.side(pen);
-        pen.centred("from its left side, front to the left", elevation.along(0.5), TITLE, Pen.Type.NOTE);
+        pen.centred("from its left side, front to the left", elevation.along(0.5), TITLE, Type.NOTE);
         double y = GROUND + 4;
         for (State state : states) {
             y += ROW;
@@ -136,7 +137,7 @@ final class CentreMovement implements Figure {
         }
         if (elevation.hasBack()) {
             elevation.back(pen);
-            pen.centred("from behind", elevation.middle(), TITLE, Pen.Type.NOTE);
+            pen.centred("from behind", elevation.middle(), TITLE, Type.NOTE);
             across(pen);
         }
         foot(pen);
@@ -148,11 +149,11 @@ final class CentreMovement implements Figure {
         double reach = elevation.scaled(state.along().reach());
         boolean raised = state.isAfter() && height.isKnown();
         double top = raised ? elevation.above(height.si()) : elevation.roof() + 5;
-        pen.line(axle, GROUND - 2, axle, y + 3, Pen.Line.HAIR, Pen.GREY);
-        pen.line(centre, y, centre, top, state.isAfter() ? Pen.Line.THIN : Pen.Line.DASHED, Pen.INK);
-        pen.left(state.when(), LABEL, y + 2.6, state.isAfter() ? Pen.Type.STRONG : Pen.Type.TEXT);
+        pen.line(axle, GROUND - 2, axle, y + 3, Line.HAIR, Pen.GREY);
+        pen.line(centre, y, centre, top, state.isAfter() ? Line.THIN : Line.DASHED, Pen.INK);
+        pen.left(state.when(), LABEL, y + 2.6, state.isAfter() ? Type.STRONG : Type.TEXT);
         pen.dimension(axle, y, centre, y);
-        Pen.Type type = state.isAfter() ? Pen.Type.STRONG : Pen.Type.TEXT;
+        Type type = state.isAfter() ? Type.STRONG : Type.TEXT;
         double words = pen.width(state.along().text(), type);
         if (centre - axle > words + 24) {
             pen.over(state.along().text(), (axle + centre) / 2, y + 2.8, type);
@@ -183,16 +184,17 @@ final class CentreMovement implements Figure {
     private void high(Pen pen, double centre, double reach) {
         double y = elevation.above(height.si());
         double up = elevation.scaled(height.reach());
-        boolean right = states.size() < 2 || states.get(0).along().si() <= states.get(1).along().si();
+        boolean right = states.size() < 2
+                || states.get(0).along().si() <= states.get(1).along().si();
         double x = centre + (right ? 12 : -12);
         pen.dimension(x, GROUND, x, y);
-        pen.line(centre, y, x + (right ? 3 : -3), y, Pen.Line.HAIR, Pen.INK);
+        pen.line(centre, y, x + (right ? 3 : -3), y, Line.HAIR, Pen.INK);
         pen.upright(centre, y - up, y + up);
         whisker(pen, centre, reach, y);
         pen.centre(centre, y, true);
         String words = height.text() + " high";
-        double half = pen.width(words, Pen.Type.STRONG) / 2;
-        pen.over(words, centre + (right ? 10 + half : -10 - half), y - 6, Pen.Type.STRONG);
+        double half = pen.width(words, Type.STRONG) / 2;
+        pen.over(words, centre + (right ? 10 + half : -10 - half), y - 6, Type.STRONG);
     }
 
     private void across(Pen pen) {
@@ -205,7 +207,7 @@ final class CentreMovement implements Figure {
                 boolean raised = state.isAfter() && height.isKnown();
                 if (raised || Math.abs(x - elevation.middle()) > APART) {
                     double top = raised ? elevation.above(height.si()) : elevation.roof() + 5;
-                    pen.line(x, y, x, top, state.isAfter() ? Pen.Line.THIN : Pen.Line.DASHED, Pen.INK);
+                    pen.line(x, y, x, top, state.isAfter() ? Line.THIN : Line.DASHED, Pen.INK);
                 }
                 if (raised) {
                     pen.centre(x, elevation.above(height.si()), true);
@@ -216,7 +218,7 @@ final class CentreMovement implements Figure {
                         state.across().sideways(),
                         Math.min(x, elevation.middle()) - reach - 10,
                         y + 2.8,
-                        state.isAfter() ? Pen.Type.STRONG : Pen.Type.TEXT);
+                        state.isAfter() ? Type.STRONG : Type.TEXT);
             }
         }
     }
@@ -225,16 +227,16 @@ final class CentreMovement implements Figure {
         double y = height() - 16;
         String shares = states.stream()
                 .flatMap(state -> state.share().map(s -> s.text() + " " + state.when()).stream())
-                .collect(Collectors.joining(", "));
+                .collect(Collectors.joining("; "));
         if (!shares.isEmpty()) {
-            pen.left("share on the front axle: ", LABEL, y, Pen.Type.TEXT);
-            pen.left(shares, LABEL + pen.width("share on the front axle: ", Pen.Type.TEXT), y, Pen.Type.STRONG);
+            pen.left("share on the front axle: ", LABEL, y, Type.TEXT);
+            pen.left(shares, LABEL + pen.width("share on the front axle: ", Type.TEXT), y, Type.STRONG);
         }
         String drawn = height.isKnown() ? "" : "height not measured; ";
         pen.left(
                 drawn + "thin bars: expanded uncertainty, k = 2; lengths to scale, the outline not",
                 LABEL,
                 y + 12,
-                Pen.Type.NOTE);
+                Type.NOTE);
     }
 }

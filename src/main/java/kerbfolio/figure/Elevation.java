@@ -88,9 +88,9 @@ final class Elevation {
         body.quadTo(along(TAIL), up(0.33), along(TAIL), up(0.22));
         body.lineTo(along(TAIL), up(0.10));
         body.closePath();
-        pen.outline(body, Pen.Line.FIRM, Pen.GREY);
-        pen.line(along(0.20), up(0.355), along(1.26), up(0.36), Pen.Line.HAIR, Pen.GREY);
-        pen.line(along(NOSE) - 8, ground, along(TAIL) + 8, ground, Pen.Line.THIN, Pen.INK);
+        pen.outline(body, Line.FIRM, Pen.GREY);
+        pen.line(along(0.20), up(0.355), along(1.26), up(0.36), Line.HAIR, Pen.GREY);
+        pen.line(along(NOSE) - 8, ground, along(TAIL) + 8, ground, Line.THIN, Pen.INK);
         wheel(pen, along(0));
         wheel(pen, along(1));
     }
@@ -99,9 +99,9 @@ final class Elevation {
         double radius = WHEEL * wheelbase * scale;
         var tyre = new Ellipse2D.Double(x - radius, ground - 2 * radius, 2 * radius, 2 * radius);
         pen.fill(tyre, Pen.PALE);
-        pen.outline(tyre, Pen.Line.THIN, Pen.INK);
-        pen.line(x - 3, ground - radius, x + 3, ground - radius, Pen.Line.HAIR, Pen.INK);
-        pen.line(x, ground - radius - 3, x, ground - radius + 3, Pen.Line.HAIR, Pen.INK);
+        pen.outline(tyre, Line.THIN, Pen.INK);
+        pen.line(x - 3, ground - radius, x + 3, ground - radius, Line.HAIR, Pen.INK);
+        pen.line(x, ground - radius - 3, x, ground - radius + 3, Line.HAIR, Pen.INK);
     }
 
     void back(Pen pen) {
@@ -112,7 +112,7 @@ final class Elevation {
             var wheel = new RoundRectangle2D.Double(
                     BACK_MIDDLE + side * half - tyre / 2, up(2 * WHEEL), tyre, ground - up(2 * WHEEL), 3, 3);
             pen.fill(wheel, Pen.PALE);
-            pen.outline(wheel, Pen.Line.THIN, Pen.INK);
+            pen.outline(wheel, Line.THIN, Pen.INK);
         }
         var body = new Path2D.Double();
         body.moveTo(BACK_MIDDLE - flank, up(0.10));
@@ -122,10 +122,10 @@ final class Elevation {
         body.quadTo(BACK_MIDDLE + 0.86 * flank, up(ROOF), BACK_MIDDLE + flank, up(0.34));
         body.lineTo(BACK_MIDDLE + flank, up(0.10));
         body.closePath();
-        pen.outline(body, Pen.Line.FIRM, Pen.GREY);
-        pen.line(BACK_MIDDLE, roof() - 6, BACK_MIDDLE, ground + 6, Pen.Line.CENTRE, Pen.GREY);
-        pen.line(BACK_MIDDLE - flank - 6, ground, BACK_MIDDLE + flank + 6, ground, Pen.Line.THIN, Pen.INK);
-        pen.right("left", BACK_MIDDLE - half + tyre, ground + 9, Pen.Type.NOTE);
-        pen.left("right", BACK_MIDDLE + half - tyre, ground + 9, Pen.Type.NOTE);
+        pen.outline(body, Line.FIRM, Pen.GREY);
+        pen.line(BACK_MIDDLE, roof() - 6, BACK_MIDDLE, ground + 6, Line.CENTRE, Pen.GREY);
+        pen.line(BACK_MIDDLE - flank - 6, ground, BACK_MIDDLE + flank + 6, ground, Line.THIN, Pen.INK);
+        pen.right("left", BACK_MIDDLE - half + tyre, ground + 9, Type.NOTE);
+        pen.left("right", BACK_MIDDLE + half - tyre, ground + 9, Type.NOTE);
     }
 }

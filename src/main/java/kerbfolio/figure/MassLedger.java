@@ -34,7 +34,7 @@ final class MassLedger implements Figure {
         fitted = entries(lines.fitted(), dossier.units());
         ledger = Value.of(lines.change(), dossier.units());
         scales = Value.of(dossier.car().change(), dossier.units());
-        verdict = Found.rows(dossier, "ledger-closure")
+        verdict = FindingRows.of(dossier, "ledger-closure")
                 .filter(row -> row.finding().subject().equals("whole car"))
                 .map(Examination.Row::verdict)
                 .map(Object::toString)
@@ -140,23 +140,24 @@ final class MassLedger implements Figure {
     public void draw(Graphics2D canvas, double width, double height) {
         Pen pen = Pen.on(canvas, width, height, this);
         double scale = LONGEST / most();
-        pen.right("taken out", ZERO - 5, 8, Pen.Type.LABEL);
-        pen.left("fitted", ZERO + 5, 8, Pen.Type.LABEL);
+        pen.right("taken out", ZERO - 5, 8, Type.LABEL);
+        pen.left("fitted", ZERO + 5, 8, Type.LABEL);
         side(pen, removed, -1, scale);
         side(pen, fitted, 1, scale);
         double y = bottom();
-        pen.line(0, y + 3, Pen.WIDTH, y + 3, Pen.Line.HAIR, Pen.GREY);
+        pen.line(0, y + 3, Pen.WIDTH, y + 3, Line.HAIR, Pen.GREY);
         sum(pen, "fitted less taken out", ledger, y + 7, scale, true);
         sum(pen, "by the scales", scales, y + 7 + 1.3 * ROW, scale, false);
         if (!verdict.isEmpty()) {
-            pen.left("ledger against scales, whole car: " + verdict, 0, y + 43, Pen.Type.NOTE);
+            pen.left("ledger against scales, whole car: " + verdict, 0, y + 43, Type.NOTE);
         }
-        pen.right("\u00b1 and the thin bar: expanded uncertainty, k = 2", Pen.WIDTH, y + 43, Pen.Type.NOTE);
-        pen.line(ZERO, 0, ZERO, y + 7 + 2.4 * ROW, Pen.Line.FIRM, Pen.INK);
+        pen.right("\u00b1 and the thin bar: expanded uncertainty, k = 2", Pen.WIDTH, y + 43, Type.NOTE);
+        pen.line(ZERO, 0, ZERO, y + 7 + 2.4 * ROW, Line.FIRM, Pen.INK);
     }
 
     private double most() {
-        double most = Stream.of(removed.stream().map(Entry::mass), fitted.stream().map(Entry::mass), Stream.of(ledger, scales))
+        double most = Stream.of(
+                        removed.stream().map(Entry::mass), fitted.stream().map(Entry::mass), Stream.of(ledger, scales))
                 .flatMap(values -> values)
                 .mapToDouble(value -> Math.abs(value.si()) + value.reach())
                 .max()
@@ -170,21 +171,21 @@ final class MassLedger implements Figure {
             double length = scale * Math.max(0, entry.mass().si());
             if (entry.mass().isKnown()) {
                 double x = way < 0 ? ZERO - length : ZERO;
-                pen.box(x, y, length, ROW - 4, way < 0 ? Pen.WHITE : Pen.ACCENT, Pen.Line.THIN);
+                pen.box(x, y, length, ROW - 4, way < 0 ? Pen.WHITE : Pen.ACCENT, Line.THIN);
                 if (way < 0) {
                     pen.hatch(x, y, length, ROW - 4);
                 }
             }
             double room = ZERO - length - 6;
-            String mass = pen.fitted(entry.mass().text(), room, Pen.Type.STRONG);
-            double taken = pen.width(mass, Pen.Type.STRONG) + 5;
-            String name = pen.fitted(entry.name(), room - taken, Pen.Type.TEXT);
+            String mass = pen.fitted(entry.mass().text(), room, Type.STRONG);
+            double taken = pen.width(mass, Type.STRONG) + 5;
+            String name = pen.fitted(entry.name(), room - taken, Type.TEXT);
             if (way < 0) {
-                pen.right(mass, ZERO - length - 5, y + 7.2, Pen.Type.STRONG);
-                pen.right(name, ZERO - length - 5 - taken, y + 7.2, Pen.Type.TEXT);
+                pen.right(mass, ZERO - length - 5, y + 7.2, Type.STRONG);
+                pen.right(name, ZERO - length - 5 - taken, y + 7.2, Type.TEXT);
             } else {
-                pen.left(mass, ZERO + length + 5, y + 7.2, Pen.Type.STRONG);
-                pen.left(name, ZERO + length + 5 + taken, y + 7.2, Pen.Type.TEXT);
+                pen.left(mass, ZERO + length + 5, y + 7.2, Type.STRONG);
+                pen.left(name, ZERO + length + 5 + taken, y + 7.2, Type.TEXT);
             }
             y += ROW;
         }
@@ -195,18 +196,18 @@ final class MassLedger implements Figure {
         double end = ZERO + scale * value.si();
         double reach = scale * value.reach();
         if (value.isKnown()) {
-            pen.box(Math.min(ZERO, end), y, Math.abs(end - ZERO), ROW - 3, full ? Pen.PALE : Pen.GREY, Pen.Line.THIN);
+            pen.box(Math.min(ZERO, end), y, Math.abs(end - ZERO), ROW - 3, full ? Pen.PALE : Pen.GREY, Line.THIN);
             pen.whisker(end - reach, end + reach, y + (ROW - 3) / 2);
         }
         String words = value.isKnown() ? value.signed() : "not known: something is not recorded";
-        Pen.Type type = value.isKnown() ? Pen.Type.LOUD : Pen.Type.NOTE;
+        Type type = value.isKnown() ? Type.LOUD : Type.NOTE;
         double outer = Math.abs(end - ZERO) + reach + 6;
         if (left) {
             pen.right(words, ZERO - outer, y + 8.2, type);
-            pen.left(label, ZERO + reach + 6, y + 7.6, Pen.Type.TEXT);
+            pen.left(label, ZERO + reach + 6, y + 7.6, Type.TEXT);
         } else {
             pen.left(words, ZERO + outer, y + 8.2, type);
-            pen.right(label, ZERO - reach - 6, y + 7.6, Pen.Type.TEXT);
+            pen.right(label, ZERO - reach - 6, y + 7.6, Type.TEXT);
         }
     }
 }

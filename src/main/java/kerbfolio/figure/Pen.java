@@ -1,8 +1,6 @@
 package kerbfolio.figure;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
 import java.awt.geom.Arc2D;
@@ -33,44 +31,6 @@ final class Pen {
     private static final double MARK = 4.2;
     private static final String CUT = "\u2026";
 
-    /** Looks of words. */
-    enum Type {
-        NOTE(Font.PLAIN, 7, GREY),
-        LABEL(Font.BOLD, 7.5f, GREY),
-        TEXT(Font.PLAIN, 8, INK),
-        STRONG(Font.BOLD, 8, INK),
-        LOUD(Font.BOLD, 10, ACCENT);
-
-        private final Font font;
-        private final Color colour;
-
-        Type(int style, float size, Color colour) {
-            this.font = new Font("SansSerif", style, 1).deriveFont(size);
-            this.colour = colour;
-        }
-
-        Font font() {
-            return font;
-        }
-    }
-
-    /** Looks of lines. Corners are cut: of all joins only this comes out alike in every version of the language. */
-    enum Line {
-        HAIR(0.35f),
-        THIN(0.7f),
-        FIRM(1.4f),
-        DASHED(0.8f, 3, 2),
-        CENTRE(0.35f, 8, 2, 1.5f, 2);
-
-        private final BasicStroke stroke;
-
-        Line(float width, float... dashes) {
-            this.stroke = dashes.length == 0
-                    ? new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL)
-                    : new BasicStroke(width, BasicStroke.CAP_BUTT, BasicStroke.JOIN_BEVEL, 10, dashes, 0);
-        }
-    }
-
     private final Graphics2D canvas;
     private final Letters letters;
 
@@ -88,12 +48,12 @@ final class Pen {
     }
 
     double width(String words, Type type) {
-        return letters.width(canvas, clean(words), type.font);
+        return letters.width(canvas, clean(words), type.font());
     }
 
     void left(String words, double x, double y, Type type) {
-        canvas.setColor(type.colour);
-        letters.set(canvas, clean(words), x, y, type.font);
+        canvas.setColor(type.colour());
+        letters.set(canvas, clean(words), x, y, type.font());
     }
 
     void right(String words, double x, double y, Type type) {
@@ -107,13 +67,13 @@ final class Pen {
     /** White words on a dark ground. */
     void reversed(String words, double x, double y, Type type) {
         canvas.setColor(WHITE);
-        letters.set(canvas, clean(words), x - width(words, type) / 2, y, type.font);
+        letters.set(canvas, clean(words), x - width(words, type) / 2, y, type.font());
     }
 
     /** Words that lie over lines, with the lines kept away from them. */
     void over(String words, double x, double y, Type type) {
         double width = width(words, type);
-        double size = type.font.getSize2D();
+        double size = type.size();
         fill(new Rectangle2D.Double(x - width / 2 - 2, y - size, width + 4, size * 1.3), WHITE);
         centred(words, x, y, type);
     }
@@ -156,7 +116,7 @@ final class Pen {
     void outline(Shape shape, Line line, Color colour) {
         var straight = new Path2D.Double();
         straight.append(shape.getPathIterator(null, FLAT), false);
-        canvas.setStroke(line.stroke);
+        canvas.setStroke(line.stroke());
         canvas.setColor(colour);
         canvas.draw(straight);
     }

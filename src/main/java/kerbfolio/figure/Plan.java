@@ -16,6 +16,7 @@ final class Plan {
     private static final double WIDEST = 82;
     /** Proportions of the outline, which is nobody's car. */
     private static final double USUAL_WHEELBASE = 2.5;
+
     private static final double USUAL_TRACK = 0.55;
     private static final double NOSE = 0.30;
     private static final double TAIL = 0.34;
@@ -31,7 +32,7 @@ final class Plan {
     private final Mark after;
 
     /** Where the centre of gravity lies: along the car, and across it if known. */
-    private record Mark(Value along, Value across) {}
+    private record Mark(Value along, Value across, boolean isAfter) {}
 
     private Plan(Dossier dossier, double top) {
         Car car = dossier.car();
@@ -49,9 +50,12 @@ final class Plan {
                 : wider <= 0 ? "wheelbase to scale, the rest not" : "wheelbase and track to scale, the outline not";
         before = new Mark(
                 Value.of(car.centreAlongReceived(), dossier.units()),
-                Value.of(car.centreAcrossReceived(), dossier.units()));
+                Value.of(car.centreAcrossReceived(), dossier.units()),
+                false);
         after = new Mark(
-                Value.of(car.centre().along(), dossier.units()), Value.of(car.centre().across(), dossier.units()));
+                Value.of(car.centre().along(), dossier.units()),
+                Value.of(car.centre().across(), dossier.units()),
+                true);
     }
 
     static Plan of(Dossier dossier, double top) {
@@ -93,9 +97,7 @@ final class Plan {
         if (!mark.along().isKnown()) {
             return "";
         }
-        String across = mark.across().isKnown()
-                ? ", " + mark.across().sideways() + " of the centre line"
-                : "";
+        String across = mark.across().isKnown() ? ", " + mark.across().sideways() + " of the centre line" : "";
         return " Centre of gravity " + when + ": " + mark.along().text() + " behind the front axle" + across + ".";
     }
 
@@ -109,15 +111,15 @@ final class Plan {
         double length = rear - front;
         double flank = FLANK * 2 * Math.max(half(Axle.FRONT), half(Axle.REAR));
         body(pen, front - NOSE * length, rear + TAIL * length, flank);
-        pen.line(front - NOSE * length - 8, middle, rear + TAIL * length + 8, middle, Pen.Line.CENTRE, Pen.GREY);
+        pen.line(front - NOSE * length - 8, middle, rear + TAIL * length + 8, middle, Line.CENTRE, Pen.GREY);
         for (Axle axle : Axle.values()) {
-            pen.line(axle(axle), middle - half(axle), axle(axle), middle + half(axle), Pen.Line.THIN, Pen.GREY);
+            pen.line(axle(axle), middle - half(axle), axle(axle), middle + half(axle), Line.THIN, Pen.GREY);
             wheel(pen, axle(axle), middle - half(axle));
             wheel(pen, axle(axle), middle + half(axle));
         }
         double bonnet = front + 0.12 * length;
-        pen.centred("right", bonnet, middle - half(Axle.FRONT) + tyre() / 2 + 10, Pen.Type.NOTE);
-        pen.centred("left", bonnet, middle + half(Axle.FRONT) - tyre() / 2 - 5, Pen.Type.NOTE);
+        pen.centred("right", bonnet, middle - half(Axle.FRONT) + tyre() / 2 + 10, Type.NOTE);
+        pen.centred("left", bonnet, middle + half(Axle.FRONT) - tyre() / 2 - 5, Type.NOTE);
         centres(pen);
     }
 
@@ -125,17 +127,29 @@ final class Plan {
         double round = 0.55 * flank;
         var body = new Path2D.Double();
         body.moveTo(nose + round, middle - flank * 0.94);
-        body.curveTo(nose + 2.2 * round, middle - flank, nose + 2.4 * round, middle - flank, nose + 3 * round, middle - flank);
+        body.curveTo(
+                nose + 2.2 * round,
+                middle - flank,
+                nose + 2.4 * round,
+                middle - flank,
+                nose + 3 * round,
+                middle - flank);
         body.lineTo(tail - round, middle - flank);
         body.quadTo(tail, middle - flank, tail, middle - flank + round);
         body.lineTo(tail, middle + flank - round);
         body.quadTo(tail, middle + flank, tail - round, middle + flank);
         body.lineTo(nose + 3 * round, middle + flank);
-        body.curveTo(nose + 2.4 * round, middle + flank, nose + 2.2 * round, middle + flank, nose + round, middle + flank * 0.94);
+        body.curveTo(
+                nose + 2.4 * round,
+                middle + flank,
+                nose + 2.2 * round,
+                middle + flank,
+                nose + round,
+                middle + flank * 0.94);
         body.quadTo(nose, middle + 0.8 * flank, nose, middle);
         body.quadTo(nose, middle - 0.8 * flank, nose + round, middle - flank * 0.94);
         body.closePath();
-        pen.outline(body, Pen.Line.FIRM, Pen.GREY);
+        pen.outline(body, Line.FIRM, Pen.GREY);
         cabin(pen, nose + 0.33 * (tail - nose), tail - 0.05 * (tail - nose), 0.72 * flank);
     }
 
@@ -151,14 +165,14 @@ final class Plan {
         cabin.lineTo(rear - 9, middle + 0.9 * half);
         cabin.quadTo(rear - 4, middle, rear - 9, middle - 0.9 * half);
         cabin.closePath();
-        pen.outline(cabin, Pen.Line.HAIR, Pen.GREY);
+        pen.outline(cabin, Line.HAIR, Pen.GREY);
     }
 
     private void wheel(Pen pen, double x, double y) {
         double length = 0.24 * wheelbase * scale;
         var wheel = new RoundRectangle2D.Double(x - length / 2, y - tyre() / 2, length, tyre(), 3, 3);
         pen.fill(wheel, Pen.PALE);
-        pen.outline(wheel, Pen.Line.THIN, Pen.INK);
+        pen.outline(wheel, Line.THIN, Pen.INK);
     }
 
     private void centres(Pen pen) {
@@ -169,13 +183,13 @@ final class Plan {
                         middle - half(Axle.FRONT) / 2,
                         x(mark),
                         middle + half(Axle.FRONT) / 2,
-                        mark == after ? Pen.Line.FIRM : Pen.Line.DASHED,
+                        mark.isAfter() ? Line.FIRM : Line.DASHED,
                         Pen.INK);
             }
         }
         for (Mark mark : new Mark[] {before, after}) {
             if (mark.along().isKnown()) {
-                pen.centre(x(mark), middle - mark.across().si() * scale, mark == after);
+                pen.centre(x(mark), middle - mark.across().si() * scale, mark.isAfter());
             }
         }
     }

@@ -99,9 +99,8 @@ final class Typeface {
                 if (character < first) {
                     return 0;
                 }
-                int glyph = offset == 0
-                        ? character
-                        : ushort(map + 16 + 3 * twice + i + offset + 2 * (character - first));
+                int glyph =
+                        offset == 0 ? character : ushort(map + 16 + 3 * twice + i + offset + 2 * (character - first));
                 return offset != 0 && glyph == 0 ? 0 : (glyph + delta) & 0xFFFF;
             }
         }
@@ -134,7 +133,8 @@ final class Typeface {
             flags = ushort(at);
             boolean words = (flags & 1) != 0;
             var part = new AffineTransform(place);
-            part.translate(words ? file.getShort(at + 4) : file.get(at + 4), words ? file.getShort(at + 6) : file.get(at + 5));
+            part.translate(
+                    words ? file.getShort(at + 4) : file.get(at + 4), words ? file.getShort(at + 6) : file.get(at + 5));
             int glyph = ushort(at + 2);
             at += words ? 8 : 6;
             if ((flags & 8) != 0) {
@@ -144,8 +144,8 @@ final class Typeface {
                 part.scale(fraction(at), fraction(at + 2));
                 at += 4;
             } else if ((flags & 0x80) != 0) {
-                part.concatenate(new AffineTransform(
-                        fraction(at), fraction(at + 2), fraction(at + 4), fraction(at + 6), 0, 0));
+                part.concatenate(
+                        new AffineTransform(fraction(at), fraction(at + 2), fraction(at + 4), fraction(at + 6), 0, 0));
                 at += 8;
             }
             add(path, glyph, part);

@@ -33,7 +33,8 @@ public final class DossierPdf {
                         "workings", dossier.workings(),
                         "unexamined", dossier.unexamined(),
                         "cautions", dossier.cautions()));
-        return new Renderer(Fonts.load(), dossier.head().program()).render(page, facts(dossier, file, page), figures(dossier));
+        return new Renderer(Fonts.load(), dossier.head().program())
+                .render(page, facts(dossier, file, page), figures(dossier));
     }
 
     private static Map<String, Figure> figures(Dossier dossier) {

@@ -18,7 +18,7 @@ final class PicturesSheet {
 
     private static final int HEAD = 0;
     /** Wider than a figure in any spreadsheet's measure of a character. */
-    private static final int WIDTH = 110;
+    private static final int WIDTH = 120;
     /** No row may be higher than this [pt]. */
     private static final float HIGHEST = 409;
 
@@ -34,6 +34,8 @@ final class PicturesSheet {
         }
         Pen pen = binding.sheet(NAME, HEAD, WIDTH);
         pen.text(HEAD, 0, "Pictures, as at issue", Look.TITLE);
+        pen.sheet().getPrintSetup().setLandscape(false);
+        pen.sheet().getPrintSetup().setFitHeight((short) 1);
         XSSFDrawing drawing = pen.sheet().createDrawingPatriarch();
         var picture = new Picture();
         int row = HEAD + 2;

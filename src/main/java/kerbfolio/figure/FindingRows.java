@@ -5,11 +5,11 @@ import kerbfolio.check.Examination;
 import kerbfolio.dossier.Dossier;
 
 /** What the checks found, as the dossier prints it. */
-final class Found {
-    private Found() {}
+final class FindingRows {
+    private FindingRows() {}
 
     /** The rows of a check; none where it is not printed. */
-    static Stream<Examination.Row> rows(Dossier dossier, String check) {
+    static Stream<Examination.Row> of(Dossier dossier, String check) {
         return dossier.examinations().stream()
                 .filter(examination -> examination.check().id().equals(check))
                 .flatMap(examination -> examination.rows().stream());
