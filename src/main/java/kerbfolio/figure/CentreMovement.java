@@ -161,7 +161,7 @@ final class CentreMovement implements Figure {
             pen.left(state.along().text(), beyond(centre) + reach + 12, y + 2.8, type);
         }
         pen.centre(centre, y, state.isAfter());
-        whisker(pen, centre, reach, y - 7);
+        whisker(pen, centre, reach, y - 8.5);
         if (raised) {
             high(pen, centre, reach);
         }
@@ -212,7 +212,7 @@ final class CentreMovement implements Figure {
                 if (raised) {
                     pen.centre(x, elevation.above(height.si()), true);
                 }
-                whisker(pen, x, reach, y - 7);
+                whisker(pen, x, reach, y - 8.5);
                 pen.centre(x, y, state.isAfter());
                 pen.right(
                         state.across().sideways(),
