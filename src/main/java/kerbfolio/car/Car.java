@@ -89,6 +89,11 @@ public final class Car {
         return Centre.along(received, size);
     }
 
+    /** Centre of gravity across the car as it was received. */
+    public Working centreAcrossReceived() {
+        return Centre.across(received, size);
+    }
+
     /** What the scales say the conversion did to the whole car. */
     public Working change() {
         return change;

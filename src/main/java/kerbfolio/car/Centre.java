@@ -120,6 +120,10 @@ public final class Centre {
     }
 
     public Working across() {
+        return across(scales, size);
+    }
+
+    static Working across(Scales scales, Dimensions size) {
         return Working.fill(ACROSS)
                 .named("centre of gravity right of the centre line " + scales.words())
                 .put("T_F", size.track(Axle.FRONT))

@@ -46,6 +46,13 @@ public final class Ledger {
             .from(Source.STATICS.clause("balance of forces"))
             .build();
 
+    /** Several things as one. */
+    public static final Formula TOGETHER = Formula.of("m = sum(m_i)")
+            .giving("mass together", "kg")
+            .each("m_i", "mass of each", "kg")
+            .from(Source.STATICS.clause("conservation of mass"))
+            .build();
+
     /** One line: a thing with its mass and its place along the car. */
     public record Line(String id, String name, Term mass, Term x) {}
 
@@ -107,6 +114,13 @@ public final class Ledger {
 
     public Working change(Axle axle) {
         return axle == Axle.FRONT ? front : rear;
+    }
+
+    /** What several lines weigh together. */
+    public static Working together(List<Line> lines) {
+        return Working.fill(TOGETHER)
+                .each("m_i", lines.stream().map(Line::mass).toList())
+                .work();
     }
 
     private static Term mass(

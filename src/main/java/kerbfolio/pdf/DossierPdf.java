@@ -5,7 +5,10 @@ import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import kerbfolio.dossier.Dossier;
+import kerbfolio.figure.Figure;
+import kerbfolio.figure.Figures;
 import org.jspecify.annotations.Nullable;
 
 /** The dossier as a PDF, with the files it was made from inside. */
@@ -21,6 +24,7 @@ public final class DossierPdf {
      */
     public static Pdf write(Dossier dossier, List<Attachment> inside, @Nullable Path templates) {
         Templates filled = templates == null ? Templates.bundled() : Templates.from(templates);
+        Map<String, Figure> figures = figures(dossier);
         String page = filled.fill(
                 "dossier.ftlx",
                 Map.of(
@@ -31,9 +35,13 @@ public final class DossierPdf {
                         "workings", dossier.workings(),
                         "unexamined", dossier.unexamined(),
                         "cautions", dossier.cautions(),
-                        "figures", Map.of()));
+                        "figures", figures));
         return new Renderer(Fonts.load(), dossier.head().program())
-                .render(page, facts(dossier, inside, page), Map.of());
+                .render(page, facts(dossier, inside, page), figures);
+    }
+
+    private static Map<String, Figure> figures(Dossier dossier) {
+        return Figures.of(dossier).stream().collect(Collectors.toMap(Figure::id, figure -> figure));
     }
 
     private static DocumentFacts facts(Dossier dossier, List<Attachment> inside, String page) {

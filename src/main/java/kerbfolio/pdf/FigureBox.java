@@ -25,7 +25,7 @@ final class FigureBox implements ITextReplacedElement {
     /** A box of the given size [dots of the layout]; a size that the style sheet does not give is not positive. */
     FigureBox(Figure figure, int width, int height, Fonts fonts, Lettering lettering) {
         if (width <= 0 || height <= 0) {
-            throw TemplateComplaint.onPage("the figure `" + figure.id() + "` needs a width and a height");
+            throw TemplateComplaint.onPage("the figure `" + figure.id() + "` needs a width");
         }
         this.figure = figure;
         this.width = width;

@@ -12,7 +12,7 @@ import org.xhtmlrenderer.layout.LayoutContext;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.simple.extend.FormSubmissionListener;
 
-/** Puts a drawing where the page says {@code <object type="figure" data="its id" style="width: …; height: …"/>}. */
+/** Puts a drawing where the page says {@code <object type="figure" data="its id" style="width: …"/>}. */
 final class FigureElements implements ReplacedElementFactory {
     private final Map<String, Figure> figures;
     private final Fonts fonts;
@@ -35,7 +35,13 @@ final class FigureElements implements ReplacedElementFactory {
             throw TemplateComplaint.onPage(
                     "<object> is only for figures; nothing is fetched from " + element.getAttribute("data"));
         }
-        return new FigureBox(figure(element.getAttribute("data")), width, height, fonts, lettering);
+        Figure figure = figure(element.getAttribute("data"));
+        return new FigureBox(figure, width, height < 0 ? proportional(figure, width) : height, fonts, lettering);
+    }
+
+    /** A height the style sheet leaves to the figure. */
+    private static int proportional(Figure figure, int width) {
+        return (int) Math.round(width * figure.height() / figure.width());
     }
 
     private Figure figure(String id) {

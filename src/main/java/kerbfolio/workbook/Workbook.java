@@ -54,6 +54,7 @@ public final class Workbook {
         if (!dossier.car().ledger().isEmpty()) {
             LedgerSheet.write(dossier, addresses, binding);
         }
+        PicturesSheet.write(dossier, binding);
     }
 
     private static void properties(CoreProperties properties, Dossier dossier) {

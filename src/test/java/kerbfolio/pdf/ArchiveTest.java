@@ -40,6 +40,21 @@ class ArchiveTest {
         }
 
         @Override
+        public String alternative() {
+            return "A plan of nothing.";
+        }
+
+        @Override
+        public double width() {
+            return 72;
+        }
+
+        @Override
+        public double height() {
+            return 36;
+        }
+
+        @Override
         public void draw(Graphics2D canvas, double width, double height) {
             canvas.drawRect(5, 5, 50, 20);
             canvas.drawString("front ☐", 8, 18);

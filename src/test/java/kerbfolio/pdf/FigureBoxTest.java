@@ -33,6 +33,21 @@ class FigureBoxTest {
         }
 
         @Override
+        public String alternative() {
+            return "A sketch of nothing.";
+        }
+
+        @Override
+        public double width() {
+            return 72;
+        }
+
+        @Override
+        public double height() {
+            return 36;
+        }
+
+        @Override
         public void draw(Graphics2D canvas, double width, double height) {
             room.addAll(List.of(width, height));
             strokes.accept(canvas);
@@ -67,6 +82,15 @@ class FigureBoxTest {
         print(PLACE, sketch);
         assertEquals(72, sketch.room().get(0), 0.05);
         assertEquals(36, sketch.room().get(1), 0.05);
+    }
+
+    @Test
+    void aHeightThatIsNotGivenFollowsTheFiguresProportions() {
+        var sketch = new Sketch(g -> {});
+        Paper.print(
+                Paper.page("object { display: block; width: 144pt }", PLACE), Paper.facts(), Map.of("sketch", sketch));
+        assertEquals(144, sketch.room().get(0), 0.05);
+        assertEquals(72, sketch.room().get(1), 0.05);
     }
 
     @Test
@@ -127,11 +151,11 @@ class FigureBoxTest {
     }
 
     @Test
-    void aFigureWithoutASizeIsNamed() {
+    void aFigureWithoutAWidthIsNamed() {
         var complaint = assertThrows(
                 TemplateComplaint.class,
                 () -> Paper.print(Paper.page("", PLACE), Paper.facts(), Map.of("sketch", new Sketch(g -> {}))));
-        assertEquals("the figure `sketch` needs a width and a height", complaint.getMessage());
+        assertEquals("the figure `sketch` needs a width", complaint.getMessage());
     }
 
     @Test
