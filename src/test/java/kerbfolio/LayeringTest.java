@@ -49,7 +49,7 @@ class LayeringTest {
             new Layer("photo", "reading job"),
             new Layer("pdf", "quantity source formula reading job car check procedure release dossier figure photo"),
             new Layer("workbook", "quantity source formula reading job car check procedure release dossier figure"),
-            new Layer("fingerprint", "quantity source reading job check release dossier figure pdf workbook"),
+            new Layer("fingerprint", "quantity source reading job check release dossier figure photo pdf workbook"),
             new Layer(
                     "cli",
                     "quantity source formula reading job car check checks procedure release dossier figure photo pdf"

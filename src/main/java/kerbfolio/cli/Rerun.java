@@ -54,7 +54,7 @@ record Rerun(Release release, Dossier dossier, Inputs inputs) {
     }
 
     /** The dossier's files. */
-    Issued issued() {
+    Issued issued() throws Complaints, IOException {
         return Issued.of(dossier, inputs);
     }
 

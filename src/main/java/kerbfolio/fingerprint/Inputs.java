@@ -16,6 +16,7 @@ import kerbfolio.job.JobFile;
 import kerbfolio.job.NamedFile;
 import kerbfolio.pdf.Attachment;
 import kerbfolio.pdf.Attachment.Relation;
+import kerbfolio.photo.Print;
 import kerbfolio.reading.Complaint;
 import kerbfolio.reading.Complaints;
 import kerbfolio.reading.JsonWriter;
@@ -87,7 +88,7 @@ public record Inputs(JobFile job, List<SetFile> sets, byte[] findings, Making ma
      * the figures of the tables and not the dossier over again, so they are data and no alternative to it (ISO 19005-3,
      * annex E).
      */
-    List<Attachment> inside(Supplier<byte[]> workbook) {
+    List<Attachment> inside(Supplier<byte[]> workbook, Map<String, Print> prints) {
         var inside = new ArrayList<Attachment>();
         inside.add(new Attachment(
                 name(job),
@@ -103,6 +104,8 @@ public record Inputs(JobFile job, List<SetFile> sets, byte[] findings, Making ma
                         Relation.SOURCE,
                         "requirement set of the shop's own: " + set.set().set(),
                         set.bytes())));
+        prints.forEach((file, print) -> inside.add(new Attachment(
+                file, "image/jpeg", Relation.SUPPLEMENT, "photograph as it is printed", print.jpeg())));
         inside.add(new Attachment(
                 Issued.WORKBOOK,
                 "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",

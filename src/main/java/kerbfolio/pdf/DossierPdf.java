@@ -9,6 +9,7 @@ import java.util.stream.Collectors;
 import kerbfolio.dossier.Dossier;
 import kerbfolio.figure.Figure;
 import kerbfolio.figure.Figures;
+import kerbfolio.photo.Print;
 import org.jspecify.annotations.Nullable;
 
 /** The dossier as a PDF, with the files it was made from inside. */
@@ -19,10 +20,11 @@ public final class DossierPdf {
      * Fills the templates and lays them out.
      *
      * @param inside the files that travel inside the PDF
+     * @param prints the photographs of the job, by the name of their file
      * @param templates a folder of the shop's own templates, if it has one
      * @throws TemplateComplaint if a template is missing or wrong
      */
-    public static Pdf write(Dossier dossier, List<Attachment> inside, @Nullable Path templates) {
+    public static Pdf write(Dossier dossier, List<Attachment> inside, Map<String, Print> prints, @Nullable Path templates) {
         Templates filled = templates == null ? Templates.bundled() : Templates.from(templates);
         Map<String, Figure> figures = figures(dossier);
         String page = filled.fill(
@@ -37,7 +39,7 @@ public final class DossierPdf {
                         "cautions", dossier.cautions(),
                         "figures", figures));
         return new Renderer(Fonts.load(), dossier.head().program())
-                .render(page, facts(dossier, inside, page), figures);
+                .render(page, facts(dossier, inside, page), new Pictures(figures, prints));
     }
 
     private static Map<String, Figure> figures(Dossier dossier) {

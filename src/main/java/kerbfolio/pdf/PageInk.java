@@ -107,8 +107,8 @@ final class PageInk extends ITextOutputDevice {
     @Override
     public void paintReplacedElement(RenderingContext context, BlockBox box) {
         Tags.Spot spot = box.isContainedInMarginBox() ? null : tags.of(box.getElement());
-        if (spot != null && box.getReplacedElement() instanceof FigureBox figure && painted.add(box)) {
-            figure.describe(spot.tag(), createLocalTargetArea(context, box));
+        if (spot != null && box.getReplacedElement() instanceof PictureBox picture && painted.add(box)) {
+            picture.describe(spot.tag(), createLocalTargetArea(context, box));
             marks.tag(spot.tag(), spot.begin());
         } else {
             marks.artifact();

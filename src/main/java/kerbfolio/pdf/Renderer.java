@@ -5,8 +5,6 @@ import com.lowagie.text.pdf.PdfWriter;
 import java.io.ByteArrayOutputStream;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import kerbfolio.figure.Figure;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -43,10 +41,10 @@ public final class Renderer {
      *
      * @param xhtml the filled page, style sheet inside
      * @param facts what the document says about itself
-     * @param figures the drawings the page may ask for, by their id
+     * @param pictures what the page may ask for
      * @throws TemplateComplaint if the page is faulty or asks for anything outside itself
      */
-    public Pdf render(String xhtml, DocumentFacts facts, Map<String, Figure> figures) {
+    public Pdf render(String xhtml, DocumentFacts facts, Pictures pictures) {
         StyleFaults.listen();
         Document page = Markup.read(xhtml);
         Contents.fill(page);
@@ -62,7 +60,7 @@ public final class Renderer {
                 ink,
                 door,
                 new PageFonts(fonts),
-                new FigureElements(figures, fonts, lettering),
+                new PictureElements(pictures, fonts, lettering),
                 new PageText(fonts));
         layOut(engine, page, door);
         byte[] content = paint(engine, facts);

@@ -5,6 +5,7 @@ import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
 import java.util.Locale;
@@ -34,12 +35,18 @@ public record Print(byte[] jpeg, int width, int height) {
     private static final Set<String> FORMATS = Set.of("jpeg", "png");
     private static final double QUALITY = 0.85;
 
+    /** Markers of ITU-T T.81, table B.1: JFIF, quantization and Huffman tables, restart interval, baseline frame. */
+    private static final Set<Integer> NEEDED = Set.of(0xFFE0, 0xFFDB, 0xFFC4, 0xFFDD, 0xFFC0);
+
+    private static final int START_OF_IMAGE = 0xFFD8;
+    private static final int START_OF_SCAN = 0xFFDA;
+
     static {
         ImageIO.setUseCache(false); // no picture of a job is left in the system's folder of temporary files
     }
 
     /**
-     * Makes the print of a file.
+     * Makes the print of a file. A print made from a print is the same.
      *
      * @throws Unprintable if it is no picture, or not one that can be printed
      * @throws IOException if the file cannot be read
@@ -47,20 +54,42 @@ public record Print(byte[] jpeg, int width, int height) {
     static Print of(Path file) throws Unprintable, IOException {
         double scale = scale(file);
         try {
-            var print = new ByteArrayOutputStream();
             BufferedImage picture = Thumbnails.of(file.toFile()) // turns it upright, as its EXIF orientation asks
                     .scale(scale)
                     .addFilter(Print::onWhite)
                     .asBufferedImage();
-            Thumbnails.of(picture)
-                    .scale(1)
-                    .outputFormat("jpg")
-                    .outputQuality(QUALITY)
-                    .toOutputStream(print);
-            return new Print(print.toByteArray(), picture.getWidth(), picture.getHeight());
+            byte[] content = Files.readAllBytes(file);
+            byte[] print = scale == 1 && isBare(content) ? content : encoded(picture);
+            return new Print(print, picture.getWidth(), picture.getHeight());
         } catch (IOException | RuntimeException e) { // the readers' ways of meeting a damaged picture
             throw new Unprintable("cannot be read to its end as a picture; save it anew as JPEG or PNG", e);
         }
+    }
+
+    private static byte[] encoded(BufferedImage picture) throws IOException {
+        var print = new ByteArrayOutputStream();
+        Thumbnails.of(picture)
+                .scale(1)
+                .outputFormat("jpg")
+                .outputQuality(QUALITY)
+                .toOutputStream(print);
+        return print.toByteArray();
+    }
+
+    /** Whether a file is a baseline JPEG and nothing else: every marker before the picture's own data is one it needs. */
+    private static boolean isBare(byte[] file) {
+        if (file.length < 4 || word(file, 0) != START_OF_IMAGE) {
+            return false;
+        }
+        int at = 2;
+        while (at + 4 <= file.length && NEEDED.contains(word(file, at))) {
+            at += 2 + word(file, at + 2);
+        }
+        return at + 2 <= file.length && word(file, at) == START_OF_SCAN;
+    }
+
+    private static int word(byte[] file, int at) {
+        return (file[at] & 0xFF) << Byte.SIZE | file[at + 1] & 0xFF;
     }
 
     private static double scale(Path file) throws Unprintable, IOException {

@@ -280,7 +280,7 @@ class ProveTest {
     private Path recording(String json) throws Exception {
         var record = new Attachment(
                 DossierRecord.FILE, "application/json", Relation.SUPPLEMENT, "record", json.getBytes(UTF_8));
-        return write(DossierPdf.write(JobText.blank().dossier(), List.of(record), null)
+        return write(DossierPdf.write(JobText.blank().dossier(), List.of(record), Map.of(), null)
                 .content());
     }
 

@@ -40,11 +40,11 @@ final class Paper {
     }
 
     static Pdf print(String css, String body) {
-        return RENDERER.render(page(css, body), facts(), Map.of());
+        return RENDERER.render(page(css, body), facts(), Pictures.NONE);
     }
 
     static Pdf print(String xhtml, DocumentFacts facts, Map<String, Figure> figures) {
-        return RENDERER.render(xhtml, facts, figures);
+        return RENDERER.render(xhtml, facts, new Pictures(figures, Map.of()));
     }
 
     static String text(Pdf pdf) {

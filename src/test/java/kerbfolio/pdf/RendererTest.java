@@ -142,7 +142,7 @@ class RendererTest {
     @Test
     void samePageSameFactsSameBytesWhateverTheMachineSpeaks() {
         String page = Paper.page("@page { @bottom-center { content: counter(page) } }", "<h1>Ω ☐</h1><p>x</p>");
-        byte[] first = Paper.print(page, Paper.facts(), Map.of()).content();
+        byte[] first = Paper.print(page, Paper.facts(), Pictures.NONE).content();
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {
@@ -150,7 +150,7 @@ class RendererTest {
             TimeZone.setDefault(TimeZone.getTimeZone("Asia/Tokyo"));
             var elsewhere = new Renderer(Fonts.load(), "Kerbfolio 0.0-test");
             assertArrayEquals(
-                    first, elsewhere.render(page, Paper.facts(), Map.of()).content());
+                    first, elsewhere.render(page, Paper.facts(), Pictures.NONE).content());
         } finally {
             Locale.setDefault(locale);
             TimeZone.setDefault(zone);

@@ -69,6 +69,23 @@ class PrintTest {
     }
 
     @Test
+    void thePrintOfAPrintIsThatPrint() throws Exception {
+        Print once = Print.of(file("once.jpg", withOrientation(jpeg(picture(2000, 1500)), 6)));
+        Print again = Print.of(file("again.jpg", once.jpeg()));
+        assertArrayEquals(once.jpeg(), again.jpeg());
+        assertEquals(once.height(), again.height());
+    }
+
+    /** Where a picture was taken is nobody's affair: what a camera adds does not come into the dossier. */
+    @Test
+    void whatTheCameraAddedIsLeftOut() throws Exception {
+        byte[] small = withOrientation(jpeg(picture(300, 200)), 1);
+        assertTrue(new String(small, StandardCharsets.ISO_8859_1).contains("Exif"));
+        Print print = Print.of(file("small.jpg", small));
+        assertFalse(new String(print.jpeg(), StandardCharsets.ISO_8859_1).contains("Exif"));
+    }
+
+    @Test
     void aFileThatIsNoPictureIsToldSo() throws Exception {
         assertUnprintable("is no picture; save it as JPEG or PNG", "not at all".getBytes(StandardCharsets.UTF_8));
         assertUnprintable("is no picture; save it as JPEG or PNG", new byte[0]);

@@ -2,7 +2,6 @@ package kerbfolio.pdf;
 
 import java.util.Map;
 import java.util.TreeSet;
-import kerbfolio.figure.Figure;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
 import org.xhtmlrenderer.extend.ReplacedElement;
@@ -12,14 +11,17 @@ import org.xhtmlrenderer.layout.LayoutContext;
 import org.xhtmlrenderer.render.BlockBox;
 import org.xhtmlrenderer.simple.extend.FormSubmissionListener;
 
-/** Puts a drawing where the page says {@code <object type="figure" data="its id" style="width: …"/>}. */
-final class FigureElements implements ReplacedElementFactory {
-    private final Map<String, Figure> figures;
+/**
+ * Puts a drawing where the page says {@code <object type="figure" data="its id"/>}, and a photograph where it says {@code
+ * <object type="photo" data="its file" title="what it shows"/>}. Their size is the style sheet's affair.
+ */
+final class PictureElements implements ReplacedElementFactory {
+    private final Pictures pictures;
     private final Fonts fonts;
     private final Lettering lettering;
 
-    FigureElements(Map<String, Figure> figures, Fonts fonts, Lettering lettering) {
-        this.figures = figures;
+    PictureElements(Pictures pictures, Fonts fonts, Lettering lettering) {
+        this.pictures = pictures;
         this.fonts = fonts;
         this.lettering = lettering;
     }
@@ -31,26 +33,25 @@ final class FigureElements implements ReplacedElementFactory {
         if (element == null || !"object".equals(element.getNodeName())) {
             return null;
         }
-        if (!"figure".equals(element.getAttribute("type"))) {
-            throw TemplateComplaint.onPage(
-                    "<object> is only for figures; nothing is fetched from " + element.getAttribute("data"));
-        }
-        Figure figure = figure(element.getAttribute("data"));
-        return new FigureBox(figure, width, height < 0 ? proportional(figure, width) : height, fonts, lettering);
+        String name = element.getAttribute("data");
+        return switch (element.getAttribute("type")) {
+            case "figure" -> new FigureBox(named(name, pictures.figures()), width, height, fonts, lettering);
+            case "photo" -> {
+                String words = element.getAttribute("title");
+                yield new PhotoBox(named(name, pictures.photographs()), name, words, width, height);
+            }
+            default -> throw TemplateComplaint.onPage(
+                    "<object> is only for figures and photographs of the job; nothing is fetched from " + name);
+        };
     }
 
-    /** A height the style sheet leaves to the figure. */
-    private static int proportional(Figure figure, int width) {
-        return (int) Math.round(width * figure.height() / figure.width());
-    }
-
-    private Figure figure(String id) {
-        Figure figure = figures.get(id);
-        if (figure == null) {
+    private static <T> T named(String name, Map<String, T> pictures) {
+        T picture = pictures.get(name);
+        if (picture == null) {
             throw TemplateComplaint.onPage(
-                    "there is no figure `" + id + "`; there are " + new TreeSet<>(figures.keySet()));
+                    "there is no picture `" + name + "`; there are " + new TreeSet<>(pictures.keySet()));
         }
-        return figure;
+        return picture;
     }
 
     @Override
