@@ -68,7 +68,9 @@ final class Links {
             var annotation = new PdfAnnotation(writer, area);
             annotation.put(PdfName.SUBTYPE, PdfName.LINK);
             annotation.put(PdfName.F, new PdfNumber(PdfAnnotation.FLAGS_PRINT));
-            annotation.put(PdfName.CONTENTS, new PdfString(Sayings.words(source), PdfObject.TEXT_UNICODE));
+            String words = Sayings.words(source);
+            String said = words.isEmpty() ? source.getAttribute("href") : words;
+            annotation.put(PdfName.CONTENTS, new PdfString(said, PdfObject.TEXT_UNICODE));
             annotation.put(PdfName.DEST, destination);
             annotation.setBorder(new PdfBorderArray(0, 0, 0));
             annotation.put(PdfName.STRUCTPARENT, link.annotated(writer, annotation.getIndirectReference()));

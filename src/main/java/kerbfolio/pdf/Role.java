@@ -80,7 +80,7 @@ enum Role {
             case TOCI -> kid == REFERENCE || kid == TOC ? null : REFERENCE;
             case L -> kid == LI ? null : LI;
             case LI -> kid == L_BODY ? null : L_BODY;
-            case TABLE -> isRows(kid) || kid == TR || kid == CAPTION ? null : TR;
+            case TABLE -> isRows(kid) || kid == CAPTION ? null : T_BODY;
             case T_HEAD, T_BODY, T_FOOT -> kid == TR ? null : TR;
             case TR -> kid == TH || kid == TD ? null : TD;
             default -> null;

@@ -144,7 +144,7 @@ final class Tag {
         return born;
     }
 
-    /** Writes down what was painted, in reading order. A row keeps its empty cells. */
+    /** Writes down what was painted, in reading order. A row keeps its empty cells, and a table without rows a body. */
     void finish(PdfWriter writer) {
         PdfStructureElement written = element;
         if (written == null) {
@@ -152,6 +152,9 @@ final class Tag {
         }
         if (role == Role.TR) {
             below.forEach(cell -> cell.written(writer));
+        }
+        if (role == Role.TABLE && below.stream().noneMatch(part -> part.role == Role.T_BODY && part.element != null)) {
+            add(Role.T_BODY, Integer.MAX_VALUE, true).written(writer);
         }
         below.forEach(tag -> tag.finish(writer));
         written.putAll(properties);

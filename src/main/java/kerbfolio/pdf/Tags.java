@@ -150,7 +150,7 @@ final class Tags {
     private @Nullable Role role(Element element, Tag around) {
         String name = element.getNodeName();
         if (HEADING.matcher(name).matches()) {
-            return heading(element, name.charAt(1) - '0');
+            return Sayings.words(element).isEmpty() ? null : heading(element, name.charAt(1) - '0');
         }
         if (DIVISIONS.contains(name)) {
             return isOf(element, "part") ? Role.PART : holdsBlocks(element) ? Role.DIV : Role.P;
@@ -166,7 +166,7 @@ final class Tags {
     }
 
     private @Nullable Role inline(Element element, String name) {
-        if (isOf(element, "math")) {
+        if (isOf(element, "math") && !Sayings.words(element).isEmpty()) {
             return Role.FORMULA;
         }
         String target = element.getAttribute("href");

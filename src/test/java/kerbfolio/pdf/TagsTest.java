@@ -100,6 +100,18 @@ class TagsTest {
     }
 
     @Test
+    void aTableWithoutRowsAndAHeadingWithoutWordsLeaveTheRestInOrder() throws Exception {
+        Pdf pdf = print(
+                "",
+                "<h1>a</h1><h2></h2><h3>b</h3><table><thead><tr><th>c</th></tr></thead><tbody></tbody></table>"
+                        + "<table><tr><td>d</td></tr></table>");
+        assertEquals(
+                "Document(H1(.) H2(.) Table(THead(TR(TH(.))) TBody()) Table(TBody(TR(TD(.)))))",
+                Structure.of(pdf).outline());
+        VeraPdf.assertArchivalAndAccessible(pdf.content());
+    }
+
+    @Test
     void aHeadThatIsRepeatedOnEveryPageIsReadOnce() throws IOException {
         String rows = "<tr><td>x</td></tr>".repeat(200);
         Pdf pdf = print(
