@@ -41,6 +41,9 @@ final class Contents {
 
     private void number() {
         for (Element heading : elements("*")) {
+            if (heading.getTextContent().isBlank()) {
+                continue; // a heading without words leads nowhere
+            }
             switch (heading.getNodeName().toLowerCase(Locale.ROOT)) {
                 case "h1" -> parts.add(new Part(entry(heading, String.valueOf(parts.size() + 1)), new ArrayList<>()));
                 case "h2" -> {

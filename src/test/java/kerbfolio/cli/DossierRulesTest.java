@@ -8,8 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import kerbfolio.VeraPdf;
-import kerbfolio.pdf.DossierPdf;
-import kerbfolio.pdf.Pdf;
+import kerbfolio.fingerprint.Issued;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -24,9 +23,8 @@ class DossierRulesTest {
     }
 
     private static void judge(Path job) throws Exception {
-        Rerun rerun = Rerun.of(job);
-        Pdf dossier = DossierPdf.write(rerun.dossier(), rerun.file(), null);
+        Issued dossier = Rerun.of(job).issued();
         assertEquals(List.of(), dossier.complaints());
-        VeraPdf.assertArchivalAndAccessible(dossier.content());
+        VeraPdf.assertArchivalAndAccessible(dossier.files().get(Issued.PDF));
     }
 }

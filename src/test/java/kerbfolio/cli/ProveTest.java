@@ -17,6 +17,7 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
+import javax.imageio.ImageIO;
 import kerbfolio.JobText;
 import kerbfolio.check.SetFile;
 import kerbfolio.fingerprint.DossierRecord;
@@ -109,7 +110,9 @@ class ProveTest {
     void aDossierHoldsWithoutTheFilesItNamesAndWithThem() throws Exception {
         Path shop = Files.createDirectory(folder.resolve("shop"));
         Files.writeString(shop.resolve("shed.yaml"), "{ set: shed, title: Rules of the shed }");
-        Files.writeString(Files.createDirectory(shop.resolve("photos")).resolve("a.jpg"), "a picture");
+        Path photo = Files.createDirectory(shop.resolve("photos")).resolve("a.jpg");
+        // Larger than a page shows: what travels inside is the print of it, and the record names the file itself.
+        assertTrue(ImageIO.write(new BufferedImage(1800, 1200, BufferedImage.TYPE_INT_RGB), "jpg", photo.toFile()));
         Path file = JobText.onTwoAxles()
                 .with("job.compared-with", "[shed]")
                 .add("photos", "{ file: photos/a.jpg }")
@@ -119,7 +122,7 @@ class ProveTest {
                 prove(pdf, "--job", file.toString()),
                 0,
                 "the job file given, and what lies beside it, are those of the record");
-        Files.writeString(shop.resolve("photos/a.jpg"), "another picture");
+        Files.writeString(photo, "another picture");
         answers(
                 prove(pdf, "--job", file.toString()),
                 1,

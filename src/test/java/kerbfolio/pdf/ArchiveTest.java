@@ -8,7 +8,6 @@ import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.PdfString;
-import java.awt.Graphics2D;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -28,38 +27,10 @@ class ArchiveTest {
             "The job file",
             "kerbfolio: 1".getBytes(StandardCharsets.UTF_8));
 
-    private static final Figure PLAN = new Figure() {
-        @Override
-        public String id() {
-            return "plan";
-        }
-
-        @Override
-        public String caption() {
-            return "Two axles.";
-        }
-
-        @Override
-        public String alternative() {
-            return "A plan of nothing.";
-        }
-
-        @Override
-        public double width() {
-            return 72;
-        }
-
-        @Override
-        public double height() {
-            return 36;
-        }
-
-        @Override
-        public void draw(Graphics2D canvas, double width, double height) {
-            canvas.drawRect(5, 5, 50, 20);
-            canvas.drawString("front ☐", 8, 18);
-        }
-    };
+    private static final Figure PLAN = new Sketch("plan", "A plan of nothing.", canvas -> {
+        canvas.drawRect(5, 5, 50, 20);
+        canvas.drawString("front ☐", 8, 18);
+    });
 
     /** A document with something of everything the pages use. */
     static Pdf rich() {

@@ -147,7 +147,7 @@ class FigureBoxTest {
         var complaint = assertThrows(
                 TemplateComplaint.class,
                 () -> print("<object type=\"figure\" data=\"plan\"></object>", new Sketch(g -> {})));
-        assertEquals("there is no figure `plan`; there are [sketch]", complaint.getMessage());
+        assertEquals("there is no picture `plan`; there are [sketch]", complaint.getMessage());
     }
 
     @Test
@@ -155,7 +155,7 @@ class FigureBoxTest {
         var complaint = assertThrows(
                 TemplateComplaint.class,
                 () -> Paper.print(Paper.page("", PLACE), Paper.facts(), Map.of("sketch", new Sketch(g -> {}))));
-        assertEquals("the figure `sketch` needs a width", complaint.getMessage());
+        assertEquals("the picture `sketch` needs a width", complaint.getMessage());
     }
 
     @Test

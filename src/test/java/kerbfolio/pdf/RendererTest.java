@@ -142,7 +142,7 @@ class RendererTest {
     @Test
     void samePageSameFactsSameBytesWhateverTheMachineSpeaks() {
         String page = Paper.page("@page { @bottom-center { content: counter(page) } }", "<h1>Ω ☐</h1><p>x</p>");
-        byte[] first = Paper.print(page, Paper.facts(), Pictures.NONE).content();
+        byte[] first = Paper.print(page, Paper.facts(), Map.of()).content();
         Locale locale = Locale.getDefault();
         TimeZone zone = TimeZone.getDefault();
         try {

@@ -7,7 +7,6 @@ import com.lowagie.text.pdf.PdfArray;
 import com.lowagie.text.pdf.PdfDictionary;
 import com.lowagie.text.pdf.PdfName;
 import com.lowagie.text.pdf.PdfReader;
-import java.awt.Graphics2D;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -19,22 +18,7 @@ import kerbfolio.figure.Figure;
 import org.junit.jupiter.api.Test;
 
 class TagsTest {
-    private static final Figure PLAN = new Figure() {
-        @Override
-        public String id() {
-            return "plan";
-        }
-
-        @Override
-        public String caption() {
-            return "Two axles.";
-        }
-
-        @Override
-        public void draw(Graphics2D canvas, double width, double height) {
-            canvas.drawRect(5, 5, 50, 20);
-        }
-    };
+    private static final Figure PLAN = new Sketch("plan", "Two axles.", canvas -> canvas.drawRect(5, 5, 50, 20));
 
     private static Pdf print(String css, String body) {
         String sized = css + "object { display: block; width: 90pt; height: 40pt }";
