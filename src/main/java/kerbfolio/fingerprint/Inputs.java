@@ -104,8 +104,8 @@ public record Inputs(JobFile job, List<SetFile> sets, byte[] findings, Making ma
                         Relation.SOURCE,
                         "requirement set of the shop's own: " + set.set().set(),
                         set.bytes())));
-        prints.forEach((file, print) -> inside.add(new Attachment(
-                file, "image/jpeg", Relation.SUPPLEMENT, "photograph as it is printed", print.jpeg())));
+        prints.forEach((file, print) -> inside.add(
+                new Attachment(file, "image/jpeg", Relation.SUPPLEMENT, "photograph as it is printed", print.jpeg())));
         inside.add(new Attachment(
                 Issued.WORKBOOK,
                 "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet",

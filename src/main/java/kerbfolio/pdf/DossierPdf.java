@@ -24,7 +24,8 @@ public final class DossierPdf {
      * @param templates a folder of the shop's own templates, if it has one
      * @throws TemplateComplaint if a template is missing or wrong
      */
-    public static Pdf write(Dossier dossier, List<Attachment> inside, Map<String, Print> prints, @Nullable Path templates) {
+    public static Pdf write(
+            Dossier dossier, List<Attachment> inside, Map<String, Print> prints, @Nullable Path templates) {
         Templates filled = templates == null ? Templates.bundled() : Templates.from(templates);
         Map<String, Figure> figures = figures(dossier);
         String page = filled.fill(

@@ -83,12 +83,19 @@ final class Lettering {
 
     /** Controls of UAX #9, table 4, and the marks of its section 2.6: with them a text shows otherwise than it reads. */
     private static boolean isDirection(int c) {
-        return c == 0x061C || c == 0x200E || c == 0x200F || (c >= 0x202A && c <= 0x202E) || (c >= 0x2066 && c <= 0x2069);
+        return c == 0x061C
+                || c == 0x200E
+                || c == 0x200F
+                || (c >= 0x202A && c <= 0x202E)
+                || (c >= 0x2066 && c <= 0x2069);
     }
 
     /** Has no form of its own: asks for another form of the sign before it, joins, or allows a break. */
     private static boolean isFormless(int c) {
-        return (c >= 0xFE00 && c <= 0xFE0F) || (c >= 0xE0100 && c <= 0xE01EF) || (c >= 0x200B && c <= 0x200D) || c == 0xFEFF;
+        return (c >= 0xFE00 && c <= 0xFE0F)
+                || (c >= 0xE0100 && c <= 0xE01EF)
+                || (c >= 0x200B && c <= 0x200D)
+                || c == 0xFEFF;
     }
 
     private static String named(int c) {

@@ -40,8 +40,9 @@ final class PictureElements implements ReplacedElementFactory {
                 String words = element.getAttribute("title");
                 yield new PhotoBox(named(name, pictures.photographs()), name, words, width, height);
             }
-            default -> throw TemplateComplaint.onPage(
-                    "<object> is only for figures and photographs of the job; nothing is fetched from " + name);
+            default ->
+                throw TemplateComplaint.onPage(
+                        "<object> is only for figures and photographs of the job; nothing is fetched from " + name);
         };
     }
 

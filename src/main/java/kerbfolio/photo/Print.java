@@ -89,7 +89,7 @@ public record Print(byte[] jpeg, int width, int height) {
     }
 
     private static int word(byte[] file, int at) {
-        return (file[at] & 0xFF) << Byte.SIZE | file[at + 1] & 0xFF;
+        return ((file[at] & 0xFF) << Byte.SIZE) | (file[at + 1] & 0xFF);
     }
 
     private static double scale(Path file) throws Unprintable, IOException {

@@ -87,7 +87,12 @@ record Drawn(Figure figure, List<Words> words) {
             List<Examination> examinations = CheckList.ALL.stream()
                     .map(check -> Examination.of(check, car, limits))
                     .toList();
-            return Dossier.of(car, new Release(file.job(), examinations, limits), limits, "Kerbfolio, under test", "no fingerprint");
+            return Dossier.of(
+                    car,
+                    new Release(file.job(), examinations, limits),
+                    limits,
+                    "Kerbfolio, under test",
+                    "no fingerprint");
         } catch (IOException | Complaints e) {
             throw new AssertionError(name, e);
         }
