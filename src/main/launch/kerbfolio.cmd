@@ -4,5 +4,5 @@ rem collector, and the archive of loaded classes the build made. Any other Java 
 setlocal
 set "JAVA=java"
 if defined JAVA_HOME set "JAVA=%JAVA_HOME%\bin\java"
-"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto "-XX:SharedArchiveFile=%~dp0kerbfolio.jsa" -Xlog:disable -jar "%~dp0kerbfolio.jar" %*
+"%JAVA%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xmn64m -Xshare:auto "-XX:SharedArchiveFile=%~dp0kerbfolio.jsa" -Xlog:disable -jar "%~dp0kerbfolio.jar" %*
 exit /b %ERRORLEVEL%

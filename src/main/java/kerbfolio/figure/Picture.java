@@ -11,11 +11,11 @@ import javax.imageio.ImageIO;
 
 /** A figure as a PNG, for where no vectors can be: the same bytes on every machine, with or without fonts. */
 public final class Picture {
-    private static final double DOTS_PER_POINT = 200 / 72.0;
+    private static final double DOTS_PER_POINT = 2;
 
     private final Letters letters = new Outlines();
 
-    /** Draws the figure at its own size, 200 dots to the inch. */
+    /** Draws the figure at its own size, 144 dots to the inch. */
     public byte[] of(Figure figure) {
         int width = (int) Math.round(figure.width() * DOTS_PER_POINT);
         int height = (int) Math.round(figure.height() * DOTS_PER_POINT);

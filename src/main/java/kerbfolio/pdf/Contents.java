@@ -7,8 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
-import org.w3c.dom.Node;
-import org.w3c.dom.NodeList;
 
 /**
  * What follows from the headings of a page, so that no template has to keep it in step: each part ({@code h1}) and
@@ -40,7 +38,7 @@ final class Contents {
     }
 
     private void number() {
-        for (Element heading : elements("*")) {
+        for (Element heading : Markup.elements(page)) {
             if (heading.getTextContent().isBlank()) {
                 continue; // a heading without words leads nowhere
             }
@@ -118,13 +116,9 @@ final class Contents {
     }
 
     private List<Element> elements(String name) {
-        NodeList found = page.getElementsByTagName(name);
-        List<Element> elements = new ArrayList<>(found.getLength());
-        for (int i = 0; i < found.getLength(); i++) {
-            Node node = found.item(i);
-            elements.add((Element) node);
-        }
-        return elements;
+        return Markup.elements(page).stream()
+                .filter(element -> element.getNodeName().equals(name))
+                .toList();
     }
 
     private Element element(String name, String style, String text) {

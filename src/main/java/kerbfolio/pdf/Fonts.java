@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.security.SecureRandom;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -22,6 +23,11 @@ public final class Fonts {
     public static final String SYMBOLS = "DejaVu Sans";
 
     private final Map<Face, BaseFont> faces = new EnumMap<>(Face.class);
+
+    /** What was found of a character once: a page asks for few of them, and often. */
+    private final Map<Integer, Boolean> text = new HashMap<>();
+
+    private final Map<Integer, Boolean> symbols = new HashMap<>();
 
     private Fonts() {
         for (Face face : Face.values()) {
@@ -44,12 +50,12 @@ public final class Fonts {
 
     /** Whether every cut of the text face has the character. */
     boolean textHas(int character) {
-        return Face.TEXT.stream().allMatch(face -> of(face).charExists(character));
+        return text.computeIfAbsent(character, c -> Face.TEXT.stream().allMatch(face -> of(face).charExists(c)));
     }
 
     /** Whether every cut of the symbol face has the character. */
     boolean symbolsHave(int character) {
-        return Face.SYMBOLS.stream().allMatch(face -> of(face).charExists(character));
+        return symbols.computeIfAbsent(character, c -> Face.SYMBOLS.stream().allMatch(face -> of(face).charExists(c)));
     }
 
     private static BaseFont read(Face face) {

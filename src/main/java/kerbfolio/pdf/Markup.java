@@ -58,15 +58,28 @@ final class Markup {
     static Document read(String xhtml) {
         Document page = parse(xhtml);
         List<String> complaints = new ArrayList<>(instructions(page));
-        NodeList elements = page.getElementsByTagName("*");
-        for (int i = 0; i < elements.getLength(); i++) {
-            refuse((Element) elements.item(i), complaints);
-        }
+        elements(page).forEach(element -> refuse(element, complaints));
         if (!complaints.isEmpty()) {
             throw TemplateComplaint.onPage(complaints);
         }
         addFaces(page);
         return page;
+    }
+
+    /** Every element of a page, as it is now and in its order; the parser's own live list counts from the start each time. */
+    static List<Element> elements(Document page) {
+        List<Element> found = new ArrayList<>();
+        gather(page.getDocumentElement(), found);
+        return found;
+    }
+
+    private static void gather(Element element, List<Element> found) {
+        found.add(element);
+        for (Node child = element.getFirstChild(); child != null; child = child.getNextSibling()) {
+            if (child instanceof Element inner) {
+                gather(inner, found);
+            }
+        }
     }
 
     private static Document parse(String xhtml) {

@@ -12,7 +12,6 @@ import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
-import org.w3c.dom.NodeList;
 import org.w3c.dom.Text;
 
 /**
@@ -66,9 +65,7 @@ final class Tags {
 
     private static Set<String> anchors(Document page) {
         var anchors = new HashSet<String>();
-        NodeList elements = page.getElementsByTagName("*");
-        for (int i = 0; i < elements.getLength(); i++) {
-            Element element = (Element) elements.item(i);
+        for (Element element : Markup.elements(page)) {
             anchors.add("#" + element.getAttribute("id"));
             anchors.add("#" + element.getAttribute("name"));
         }

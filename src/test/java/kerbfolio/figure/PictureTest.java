@@ -61,11 +61,11 @@ class PictureTest {
     }
 
     @Test
-    void aPictureHasTwoHundredDotsToTheInch() throws IOException {
+    void aPictureHasTwoDotsToThePoint() throws IOException {
         BufferedImage image = picture(pen -> {});
-        assertEquals(200, image.getWidth());
-        assertEquals(100, image.getHeight());
-        assertEquals(0, dark(image, 0, 200));
+        assertEquals(144, image.getWidth());
+        assertEquals(72, image.getHeight());
+        assertEquals(0, dark(image, 0, 144));
     }
 
     @Test
@@ -75,11 +75,11 @@ class PictureTest {
             pen.left("HHHH", 10, 20, Type.STRONG);
             width[0] = pen.width("HHHH", Type.STRONG);
         });
-        int begin = (int) Math.floor(10 * 200 / 72.0);
-        int end = (int) Math.ceil((10 + width[0]) * 200 / 72.0);
-        assertTrue(dark(image, begin, end) > 100);
+        int begin = 10 * 2;
+        int end = (int) Math.ceil((10 + width[0]) * 2);
+        assertTrue(dark(image, begin, end) > 50);
         assertEquals(0, dark(image, 0, begin));
-        assertEquals(0, dark(image, end, 200));
+        assertEquals(0, dark(image, end, 144));
     }
 
     @Test
