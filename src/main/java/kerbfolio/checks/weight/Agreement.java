@@ -25,7 +25,7 @@ final class Agreement {
             .with("r", "difference", "kg")
             .with("U_r", "expanded uncertainty of the difference, k = 2", "kg")
             .needs("U_r > 0*[kg]")
-            .from(Source.ISO_13528.clause("9.7, E_n score (clause from memory)"))
+            .from(Source.ISO_13528.clause("9.7, En score (clause from memory)"))
             .build();
 
     private Agreement() {}
