@@ -60,7 +60,7 @@ class LayeringTest {
     private static final Map<String, List<String>> LIBRARIES = Map.ofEntries(
             entry("reading", List.of("com.fasterxml..", "org.yaml..")),
             entry("car", List.of("org.jgrapht..", "org.apache.commons.math3..")),
-            entry("figure", List.of("org.jfree..")),
+            entry("figure", List.of("org.jfree..", "org.apache.fontbox..", "org.apache.pdfbox..")),
             entry("pdf", List.of("freemarker..", "org.xhtmlrenderer..", "com.lowagie..", "org.librepdf..")),
             entry(
                     "workbook",
