@@ -10,44 +10,17 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.util.function.Consumer;
 import javax.imageio.ImageIO;
+import kerbfolio.Sketch;
 import org.junit.jupiter.api.Test;
 
 class PictureTest {
-    /** A figure of one inch by half an inch. */
-    private record Sketch(Consumer<Pen> strokes) implements Figure {
-        @Override
-        public String id() {
-            return "sketch";
-        }
-
-        @Override
-        public String caption() {
-            return "A sketch.";
-        }
-
-        @Override
-        public String alternative() {
-            return "A sketch of nothing.";
-        }
-
-        @Override
-        public double width() {
-            return 72;
-        }
-
-        @Override
-        public double height() {
-            return 36;
-        }
-
-        @Override
-        public void draw(Graphics2D canvas, double width, double height) {
-            strokes.accept(Pen.on(canvas, width, height, this));
-        }
+    /** A pen on a picture of one inch by half an inch. */
+    private static Pen pen(Graphics2D canvas) {
+        return Pen.on(canvas, 144, 72, new Sketch(nothing -> {}));
     }
 
     private static BufferedImage picture(Consumer<Pen> strokes) throws IOException {
-        return ImageIO.read(new ByteArrayInputStream(new Picture().of(new Sketch(strokes))));
+        return ImageIO.read(new ByteArrayInputStream(new Picture().of(new Sketch(canvas -> strokes.accept(pen(canvas))))));
     }
 
     private static long dark(BufferedImage image, int fromX, int toX) {

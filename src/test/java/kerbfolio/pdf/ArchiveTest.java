@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import javax.xml.parsers.DocumentBuilderFactory;
 import kerbfolio.VeraPdf;
+import kerbfolio.Sketch;
 import kerbfolio.figure.Figure;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;

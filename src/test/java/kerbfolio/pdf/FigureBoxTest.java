@@ -14,46 +14,12 @@ import java.awt.Graphics2D;
 import java.awt.geom.Line2D;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
+import kerbfolio.Sketch;
 import kerbfolio.figure.Figure;
 import org.junit.jupiter.api.Test;
 
 class FigureBoxTest {
-    private record Sketch(String id, Consumer<Graphics2D> strokes, List<Double> room) implements Figure {
-        Sketch(Consumer<Graphics2D> strokes) {
-            this("sketch", strokes, new ArrayList<>());
-        }
-
-        @Override
-        public String caption() {
-            return "A sketch.";
-        }
-
-        @Override
-        public String alternative() {
-            return "A sketch of nothing.";
-        }
-
-        @Override
-        public double width() {
-            return 72;
-        }
-
-        @Override
-        public double height() {
-            return 36;
-        }
-
-        @Override
-        public void draw(Graphics2D canvas, double width, double height) {
-            room.addAll(List.of(width, height));
-            strokes.accept(canvas);
-        }
-    }
-
     private static Pdf print(String object, Figure figure) {
         return Paper.print(
                 Paper.page("object { display: block; width: 72pt; height: 36pt }", object),

@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import kerbfolio.VeraPdf;
+import kerbfolio.Sketch;
 import kerbfolio.figure.Figure;
 import org.junit.jupiter.api.Test;
 
