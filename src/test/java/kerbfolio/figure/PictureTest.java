@@ -20,7 +20,8 @@ class PictureTest {
     }
 
     private static BufferedImage picture(Consumer<Pen> strokes) throws IOException {
-        return ImageIO.read(new ByteArrayInputStream(new Picture().of(new Sketch(canvas -> strokes.accept(pen(canvas))))));
+        return ImageIO.read(
+                new ByteArrayInputStream(new Picture().of(new Sketch(canvas -> strokes.accept(pen(canvas))))));
     }
 
     private static long dark(BufferedImage image, int fromX, int toX) {

@@ -13,8 +13,8 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import kerbfolio.VeraPdf;
 import kerbfolio.Sketch;
+import kerbfolio.VeraPdf;
 import kerbfolio.figure.Figure;
 import org.junit.jupiter.api.Test;
 

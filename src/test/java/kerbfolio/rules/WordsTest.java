@@ -39,10 +39,14 @@ class WordsTest {
 
     private static void each(String folder, Reader reader) throws IOException {
         try (Stream<Path> files = Files.walk(Path.of(folder))) {
-            for (Path file : files.filter(Files::isRegularFile).toList()) {
+            for (Path file : files.filter(WordsTest::isText).toList()) {
                 reader.read(file, Files.readString(file));
             }
         }
+    }
+
+    private static boolean isText(Path file) {
+        return Files.isRegularFile(file) && !file.toString().endsWith(".jpg");
     }
 
     private static void search(Path file, String text, List<String> found) {

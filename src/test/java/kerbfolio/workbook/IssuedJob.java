@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.List;
+import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Limits;
@@ -33,9 +35,20 @@ record IssuedJob(JobFile file, Dossier dossier) {
                 }
                 text = text.replace(fromTo[i], fromTo[i + 1]);
             }
+            copy("photos", folder);
             return of(Files.writeString(folder.resolve("job.yaml"), text, StandardCharsets.UTF_8));
         } catch (IOException e) {
             throw new AssertionError(e);
+        }
+    }
+
+    /** What the samples name lies beside them. */
+    private static void copy(String name, Path folder) throws IOException {
+        Path there = Files.createDirectories(folder.resolve(name));
+        try (Stream<Path> files = Files.list(SAMPLES.resolve(name))) {
+            for (Path file : files.toList()) {
+                Files.copy(file, there.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+            }
         }
     }
 
