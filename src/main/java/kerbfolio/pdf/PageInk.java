@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
+import org.xhtmlrenderer.css.style.CalculatedStyle;
 import org.xhtmlrenderer.pdf.ITextFSFont;
 import org.xhtmlrenderer.pdf.ITextOutputDevice;
 import org.xhtmlrenderer.render.BlockBox;
@@ -21,6 +22,7 @@ import org.xhtmlrenderer.render.FSFont;
 import org.xhtmlrenderer.render.InlineLayoutBox;
 import org.xhtmlrenderer.render.InlineText;
 import org.xhtmlrenderer.render.JustificationInfo;
+import org.xhtmlrenderer.render.PageBox;
 import org.xhtmlrenderer.render.RenderingContext;
 
 /**
@@ -33,6 +35,12 @@ final class PageInk extends ITextOutputDevice {
     /** What a style sheet fills a line of contents with; nobody wants it read out. */
     private static final Pattern LEADER = Pattern.compile("[\\s.·]*");
 
+    /** As much may stand in the margin without anybody seeing it [pt]. */
+    private static final float SLACK = 2;
+
+    private static final int EXCERPT = 40;
+
+    private final float dotsPerPoint;
     private final Tags tags;
     private final Links links;
     private final Marks marks = new Marks();
@@ -45,6 +53,7 @@ final class PageInk extends ITextOutputDevice {
 
     PageInk(float dotsPerPoint, Tags tags) {
         super(dotsPerPoint);
+        this.dotsPerPoint = dotsPerPoint;
         this.tags = tags;
         links = new Links(this, tags);
     }
@@ -78,6 +87,11 @@ final class PageInk extends ITextOutputDevice {
         this.context = context;
         InlineLayoutBox box = requireNonNull(text.getParent());
         Rectangle area = createLocalTargetArea(context, box);
+        if (area.getRight() > edge(context) + SLACK && !box.isContainedInMarginBox()) {
+            String words = text.getSubstring().strip();
+            lost.add("text runs off page " + (context.getPageNo() + 1) + ": \""
+                    + words.substring(0, Math.min(words.length(), EXCERPT)) + "\"");
+        }
         Tags.Spot spot = painted.add(text) ? spot(text, box) : null;
         if (box.isContainedInMarginBox()) {
             marks.margin(area);
@@ -94,6 +108,13 @@ final class PageInk extends ITextOutputDevice {
         inText = true;
         super.drawText(context, text);
         inText = false;
+    }
+
+    /** Where the right margin of the page begins [pt]. */
+    private float edge(RenderingContext context) {
+        PageBox page = context.getPage();
+        return (page.getWidth(context) - page.getMarginBorderPadding(context, CalculatedStyle.Edge.RIGHT))
+                / dotsPerPoint;
     }
 
     private Tags.@Nullable Spot spot(InlineText text, InlineLayoutBox box) {

@@ -230,4 +230,14 @@ class RendererTest {
         // The library that reads it back puts a blank of its own at every change of face.
         assertEquals("one two three ☐ four five six", text.strip().replaceAll(" +", " "));
     }
+
+    @Test
+    void textThatRunsOffThePageIsReported() {
+        String word = "a".repeat(300);
+        Pdf off = Paper.print("<p>" + word + "</p>");
+        assertEquals(List.of("text runs off page 1: \"" + "a".repeat(40) + "\""), off.complaints());
+        Pdf broken = Paper.print("p { word-wrap: break-word }", "<p>" + word + "</p>");
+        assertEquals(List.of(), broken.complaints());
+        assertEquals(word, Paper.text(broken).replaceAll("\\s", ""));
+    }
 }
