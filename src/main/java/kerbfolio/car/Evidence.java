@@ -95,9 +95,9 @@ public final class Evidence {
         return factor;
     }
 
-    /** A figure published for cars of this kind, which nobody measured on this one. */
+    /** A figure published for cars of this kind, which nobody measured on this one: no better than its last digit. */
     public Term published(String path, String name, String unit, @Nullable Quantity quantity, String by) {
-        Term term = stated(path, name, unit, quantity, by);
+        Term term = rounded(path, name, unit, quantity, by);
         return term instanceof Known known
                 ? new Known(
                         path,

@@ -2,6 +2,8 @@ package kerbfolio.check;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 
@@ -35,6 +37,16 @@ public record Finding(String subject, Term result, Optional<Limit> limit, List<L
     /** The working, unless the result is a plain term. */
     public Optional<Working> working() {
         return result instanceof Working working ? Optional.of(working) : Optional.empty();
+    }
+
+    /** What is lacking, by name; or why what is there cannot be used. */
+    public String lack() {
+        boolean onlyUnrecorded =
+                !result.missing().isEmpty() && result.missing().stream().allMatch(Absent::isUnrecorded);
+        return onlyUnrecorded
+                ? "not recorded: "
+                        + result.missing().stream().map(Absent::name).distinct().collect(Collectors.joining(", "))
+                : result.origin();
     }
 
     /** Why a figure that is met does not clear its gate. */

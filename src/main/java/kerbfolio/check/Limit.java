@@ -96,7 +96,8 @@ public record Limit(
     public List<String> reservations() {
         return standing.isConfirmed()
                 ? List.of()
-                : List.of("limit " + key + " of " + set + " is not confirmed against the document");
+                : List.of("limit not confirmed against the document: " + meaning + " (" + citation.clause() + ", " + set
+                        + ")");
     }
 
     @Override

@@ -6,11 +6,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import kerbfolio.car.Axle;
 import kerbfolio.car.Car;
 import kerbfolio.check.Examination;
+import kerbfolio.check.Finding;
 import kerbfolio.check.Verdict;
 import kerbfolio.job.Closing;
+import kerbfolio.job.Hold;
 import kerbfolio.job.Job;
 import kerbfolio.job.PunchItem;
 import kerbfolio.job.Tyre;
@@ -45,6 +48,9 @@ public record Handover(
         Map<String, String> figures,
         List<String> asides) {
 
+    /** The checks whose margin is what the car, and each axle, may still take. */
+    private static final Set<String> MARGINS = Set.of("gross-margin", "axle-margin");
+
     /** An item of the punch list. */
     public record PunchLine(
             String id,
@@ -54,6 +60,7 @@ public record Handover(
             String owner,
             String raised,
             String due,
+            String note,
             String closing) {}
 
     /** Something somebody answers for by name. */
@@ -64,7 +71,7 @@ public record Handover(
         return new Handover(
                 release.gates(),
                 release.next(),
-                glance(car, system),
+                glance(car, spoken, system),
                 job.punchList().stream()
                         .filter(item -> !Release.isClosed(item))
                         .map(Handover::line)
@@ -113,7 +120,7 @@ public record Handover(
         return Shown.of(row.finding(), system) + limit;
     }
 
-    private static List<Fact> glance(Car car, UnitSystem system) {
+    private static List<Fact> glance(Car car, List<Examination> spoken, UnitSystem system) {
         var facts = new ArrayList<Fact>();
         Fact received = Fact.of("mass as received", car.received().total(), system);
         facts.add(car.received().isStated() ? received.asStated() : received);
@@ -126,11 +133,29 @@ public record Handover(
         for (Axle axle : Axle.values()) {
             facts.add(Fact.of("permitted mass, " + axle, car.rating(axle), system));
         }
+        facts.addAll(left(spoken, system));
         facts.add(Fact.of("wheelbase", car.size().wheelbase(), system));
         facts.add(Fact.of("top speed", car.topSpeed(), system));
         facts.addAll(tyres(car));
         facts.removeIf(fact -> !fact.value().isKnown());
         return List.copyOf(facts);
+    }
+
+    /** What may still be loaded, as the checks of the masses as delivered found it. */
+    private static List<Fact> left(List<Examination> spoken, UnitSystem system) {
+        return spoken.stream()
+                .filter(examination -> MARGINS.contains(examination.check().id()))
+                .flatMap(examination -> examination.rows().stream())
+                .map(Examination.Row::finding)
+                .map(finding -> Fact.of("may still be loaded, " + subject(finding), finding.result(), system)
+                        .shown(Shown.of(finding, system)))
+                .toList();
+    }
+
+    private static String subject(Finding finding) {
+        return finding.subject().equals("as delivered")
+                ? "whole car"
+                : finding.subject().replace(", as delivered", "");
     }
 
     private static List<Fact> tyres(Car car) {
@@ -155,10 +180,11 @@ public record Handover(
                 item.id(),
                 item.text(),
                 Head.or(item.area()),
-                Head.or(item.holds()),
+                item.holds() == Hold.NONE ? "nothing" : item.holds().toString(),
                 Head.or(item.owner()),
                 Head.or(item.raised()),
                 Head.or(item.due()),
+                item.note() == null ? "" : item.note(),
                 closing(item));
     }
 

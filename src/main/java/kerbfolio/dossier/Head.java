@@ -45,7 +45,7 @@ public record Head(
     static Head of(Job job, String program, String fingerprint) {
         Identity id = job.job();
         Vehicle vehicle = job.vehicle();
-        String car = or(vehicle == null ? null : vehicle.description());
+        String car = vehicle == null || vehicle.description() == null ? "car not described" : vehicle.description();
         return new Head(
                 id.number(),
                 id.revision(),

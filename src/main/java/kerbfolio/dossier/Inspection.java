@@ -77,7 +77,8 @@ public record Inspection(
     static Inspection of(Car car, List<Examination> examinations, Limits limits, UnitSystem system) {
         Job job = car.job();
         return new Inspection(
-                limits.home().title(),
+                limits.home().title()
+                        + (job.job().homeSet() == null ? ", taken because the job names no home set" : ""),
                 limits.compared().stream().map(set -> set.title()).toList(),
                 weights(car, system),
                 receivedNote(job),
@@ -92,7 +93,9 @@ public record Inspection(
                 WeighingLine.all(job),
                 job.documents().stream()
                         .map(d -> new DocumentLine(
-                                Head.or(d.kind()),
+                                d.kind() == null
+                                        ? Head.or(null)
+                                        : d.kind().toString().replace('-', ' '),
                                 Head.or(d.number()),
                                 Head.or(d.date()),
                                 Head.or(d.file()),
@@ -134,7 +137,7 @@ public record Inspection(
                         corner.toString(),
                         Shown.of(car.received().corner(corner), system),
                         Shown.of(car.delivered().corner(corner), system),
-                        Shown.of(car.change(corner), system),
+                        Shown.of(car.change(corner), system).signed(),
                         Shown.NOTHING,
                         false));
             }
@@ -144,7 +147,7 @@ public record Inspection(
                     axle.toString(),
                     Shown.of(car.received().axle(axle), system),
                     Shown.of(car.delivered().axle(axle), system),
-                    Shown.of(car.change(axle), system),
+                    Shown.of(car.change(axle), system).signed(),
                     Shown.of(car.rating(axle), system),
                     true));
         }
@@ -152,7 +155,7 @@ public record Inspection(
                 "whole car",
                 Shown.of(car.received().total(), system),
                 Shown.of(car.delivered().total(), system),
-                Shown.of(car.change(), system),
+                Shown.of(car.change(), system).signed(),
                 Shown.of(car.grossRating(), system),
                 true));
         return List.copyOf(lines);
@@ -168,7 +171,7 @@ public record Inspection(
     }
 
     private static List<LedgerSum> sums(Car car, UnitSystem system) {
-        if (car.ledger().isEmpty()) {
+        if (car.ledger().isEmpty() || !Shown.of(car.ledger().change(), system).isKnown()) {
             return List.of();
         }
         var sums = new ArrayList<LedgerSum>();
@@ -180,7 +183,10 @@ public record Inspection(
     }
 
     private static LedgerSum sum(String what, Term scales, Term ledger, UnitSystem system) {
-        return new LedgerSum(what, Shown.of(scales, system), Shown.of(ledger, system));
+        return new LedgerSum(
+                what,
+                Shown.of(scales, system).signed(),
+                Shown.of(ledger, system).signed());
     }
 
     private static LedgerLine line(Ledger.Line line, String zone, UnitSystem system) {

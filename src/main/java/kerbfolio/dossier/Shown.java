@@ -119,6 +119,15 @@ public record Shown(String large, String small, boolean isKnown) {
         return unit.text().isEmpty() ? "" : "\u00a0" + unit.text();
     }
 
+    /** A change: what is gained says so. */
+    Shown signed() {
+        return isKnown ? new Shown(plus(large), small.isEmpty() ? "" : plus(small), true) : this;
+    }
+
+    private static String plus(String figure) {
+        return Character.isDigit(figure.charAt(0)) && !figure.matches("[0.]+\\D.*") ? "+" + figure : figure;
+    }
+
     @Override
     public String toString() {
         return large;

@@ -1,7 +1,6 @@
 package kerbfolio.dossier;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -74,14 +73,14 @@ final class Steps {
         List<Examination.Row> known = examination.rows().stream()
                 .filter(row -> row.finding().result().amount().isPresent())
                 .toList();
-        var worst = known.stream().min(Comparator.comparingDouble(Steps::headroom));
+        var worst = known.stream().reduce((a, b) -> headroom(b) <= headroom(a) ? b : a);
         return known.stream()
                 .filter(row -> row.verdict() == Verdict.NOT_MET
                         || worst.filter(row::equals).isPresent())
                 .toList();
     }
 
-    /** What is left to the limit after the expanded uncertainty; without a limit the first row is shown. */
+    /** What is left to the limit after the expanded uncertainty; without a limit the last row is shown, the car as it leaves. */
     private static double headroom(Examination.Row row) {
         Amount amount = row.finding().result().amount().orElseThrow();
         return row.finding()

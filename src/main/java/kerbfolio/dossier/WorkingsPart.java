@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kerbfolio.check.Examination;
+import kerbfolio.check.Finding;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Declared;
@@ -145,10 +146,19 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
             return entry.by() + ": " + entry.reason();
         }
         return switch (row.verdict()) {
-            case NO_EVIDENCE -> row.finding().result().origin();
+            case NO_EVIDENCE -> row.finding().lack();
             case UNDECIDED -> "the limit lies within the expanded uncertainty";
-            case MET_UNCONFIRMED -> String.join("; ", row.finding().result().reservations());
+            case MET_UNCONFIRMED -> String.join("; ", weaknesses(row.finding()));
             default -> "";
         };
+    }
+
+    /** What the figure leans on that nobody confirmed; the limit itself stands below the table, with who vouches for it. */
+    private static List<String> weaknesses(Finding finding) {
+        var words = new ArrayList<>(finding.result().reservations());
+        if (finding.limit().filter(limit -> !limit.standing().isConfirmed()).isPresent()) {
+            words.add("limit unconfirmed");
+        }
+        return words;
     }
 }

@@ -25,10 +25,10 @@ import org.jspecify.annotations.Nullable;
 public record Workshop(List<PartLine> parts, List<ReversalLine> reversal, List<Fact> baseline) {
     /** A part exactly as it is marked. */
     public record PartLine(
-            String name, String make, String model, String partNumber, String serial, String firmware, String zone) {}
+            String name, String make, String model, String partNumber, String serial, String firmware, String place) {}
 
     /** Something taken out: where it is, and what putting it back needs. */
-    public record ReversalLine(String name, String fate, String puttingBack, String zone) {}
+    public record ReversalLine(String name, String fate, String puttingBack, String place) {}
 
     static Workshop of(Car car, UnitSystem system) {
         Job job = car.job();
@@ -43,8 +43,9 @@ public record Workshop(List<PartLine> parts, List<ReversalLine> reversal, List<F
 
     /** A part of which only the mass is known is told by the ledger already. */
     private static boolean isMarked(Part part) {
-        return Stream.of(part.make(), part.model(), part.partNumber(), part.serial(), part.firmware())
-                .anyMatch(mark -> mark != null);
+        return part.position() != null
+                || Stream.of(part.make(), part.model(), part.partNumber(), part.serial(), part.firmware())
+                        .anyMatch(mark -> mark != null);
     }
 
     private static PartLine line(Part part) {
@@ -55,7 +56,7 @@ public record Workshop(List<PartLine> parts, List<ReversalLine> reversal, List<F
                 Head.or(part.partNumber()),
                 Head.or(part.serial()),
                 Head.or(part.firmware()),
-                zone(part.position()));
+                place(part.position()));
     }
 
     private static ReversalLine line(Removed item) {
@@ -63,11 +64,19 @@ public record Workshop(List<PartLine> parts, List<ReversalLine> reversal, List<F
                 item.name() == null ? item.id() : item.name(),
                 Head.or(item.fate()),
                 Head.or(item.puttingBack()),
-                zone(item.position()));
+                place(item.position()));
     }
 
-    private static String zone(@Nullable Position position) {
-        return Head.or(position == null ? null : position.zone());
+    /** In words; without them by the distance from the front axle. */
+    private static String place(@Nullable Position position) {
+        if (position == null || (position.zone() == null && position.x() == null)) {
+            return Head.or(null);
+        }
+        if (position.zone() != null) {
+            return position.zone();
+        }
+        String x = String.valueOf(position.x());
+        return x.startsWith("-") ? x.substring(1) + " ahead of front axle" : x + " behind front axle";
     }
 
     private static List<Fact> baseline(Car car, UnitSystem system) {

@@ -11,11 +11,14 @@ import org.xhtmlrenderer.render.RenderingContext;
 
 /** A photograph on the page, whole and undistorted in the room it has, at the left of it. */
 final class PhotoBox extends PictureBox {
+    private static final double HIGHEST = 0.75;
+
     private final Print print;
     private final String words;
 
+    /** A height the style sheet leaves open follows the photograph, but an upright one is no higher than others. */
     PhotoBox(Print print, String name, String words, int width, int height) {
-        super(name, width, height < 0 ? (int) Math.round((double) width * print.height() / print.width()) : height);
+        super(name, width, height < 0 ? (int) Math.round(width * Math.min(HIGHEST, print.shape())) : height);
         this.print = print;
         this.words = words.isBlank() ? "photograph " + name : words;
     }

@@ -26,6 +26,11 @@ import org.jspecify.annotations.Nullable;
  */
 @SuppressWarnings("ArrayRecordComponent") // compared by nobody, and large: not copied
 public record Print(byte[] jpeg, int width, int height) {
+    /** Its height over its width. */
+    public double shape() {
+        return (double) height / width;
+    }
+
     /** The longer side: 300 dots an inch at the largest size a page shows it. */
     static final int LONGER_SIDE = 1400;
 

@@ -41,6 +41,7 @@ final class NextReadings {
         var next = new ArrayList<NextReading>();
         findings.forEach((errand, lifted) -> next.add(
                 reading(errand, costs, List.copyOf(paths.getOrDefault(errand, Set.of())), List.copyOf(lifted))));
+        next.removeIf(reading -> reading.minutes() == 0); // too late for this car
         next.sort(Comparator.comparingDouble(
                         (NextReading r) -> -(double) r.findings().size() / r.minutes())
                 .thenComparing(NextReading::what));

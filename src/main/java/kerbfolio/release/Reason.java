@@ -1,37 +1,35 @@
 package kerbfolio.release;
 
-import java.util.stream.Collectors;
+import java.util.List;
 import kerbfolio.check.Examination;
-import kerbfolio.formula.Absent;
-import kerbfolio.formula.Term;
 
 /**
  * One reason why a gate is not free.
  *
  * @param state what the reason makes of the gate
  * @param text in words
- * @param finding id of the finding or punch-list item behind it; empty if there is none
+ * @param findings ids of the findings or the punch-list item behind it
  */
-public record Reason(GateState state, String text, String finding) {
+public record Reason(GateState state, String text, List<String> findings) {
+    /** Keeps its own list. */
+    public Reason {
+        findings = List.copyOf(findings);
+    }
+
+    /** A reason no single finding stands behind. */
+    Reason(GateState state, String text) {
+        this(state, text, List.of());
+    }
+
     /** What a finding says against a gate. */
     static Reason of(GateState state, Examination examination, Examination.Row row) {
         String what = examination.check().id().replace('-', ' ') + ", "
                 + row.finding().subject() + ": " + row.verdict();
         String why = switch (row.verdict()) {
-            case NO_EVIDENCE -> " (" + lack(row.finding().result()) + ")";
+            case NO_EVIDENCE -> " (" + row.finding().lack() + ")";
             case NO_LIMIT -> " is given by the home set";
             default -> "";
         };
-        return new Reason(state, what + why, row.id());
-    }
-
-    /** What is lacking, by name; or why what is there cannot be used. */
-    private static String lack(Term result) {
-        boolean onlyUnrecorded =
-                !result.missing().isEmpty() && result.missing().stream().allMatch(Absent::isUnrecorded);
-        return onlyUnrecorded
-                ? "not recorded: "
-                        + result.missing().stream().map(Absent::name).distinct().collect(Collectors.joining(", "))
-                : result.origin();
+        return new Reason(state, what + why, List.of(row.id()));
     }
 }

@@ -72,12 +72,12 @@ public final class Release {
         for (Gate before : gate.needs()) {
             GateState state = known(before).state();
             if (state != GateState.NO_HOLD) {
-                reasons.add(new Reason(state, "gate " + before + ": " + state, ""));
+                reasons.add(new Reason(state, "gate " + before + ": " + state));
             }
             waivers.addAll(known(before).waivers());
         }
         if (gate != Gate.ROAD && limits.evidence(gate).isEmpty()) {
-            reasons.add(new Reason(GateState.NOT_EXAMINED, "no requirement set asks anything for this gate", ""));
+            reasons.add(new Reason(GateState.NOT_EXAMINED, "no requirement set asks anything for this gate"));
         }
         if (gate == Gate.ROAD) {
             authority().ifPresent(reasons::add);
@@ -140,10 +140,10 @@ public final class Release {
         weak.forEach((reservation, rows) -> reasons.add(new Reason(
                 GateState.NOT_EXAMINED,
                 reservation + " (" + (rows.size() == 1 ? "1 finding" : rows.size() + " findings") + ")",
-                rows.get(0).id())));
+                rows.stream().map(Examination.Row::id).toList())));
         if (!unknown.isEmpty()) {
-            reasons.add(new Reason(
-                    GateState.NOT_EXAMINED, "this version does not examine " + String.join(", ", unknown), ""));
+            reasons.add(
+                    new Reason(GateState.NOT_EXAMINED, "this version does not examine " + String.join(", ", unknown)));
         }
     }
 
@@ -162,7 +162,8 @@ public final class Release {
         for (PunchItem item : job.punchList()) {
             Hold hold = item.holds();
             if (hold.toString().equals(gate.toString()) && !isClosed(item)) {
-                reasons.add(new Reason(GateState.HELD, "punch list " + item.id() + ": " + item.text(), item.id()));
+                reasons.add(
+                        new Reason(GateState.HELD, "punch list " + item.id() + ": " + item.text(), List.of(item.id())));
             }
         }
     }
@@ -192,8 +193,7 @@ public final class Release {
                 ? Optional.empty()
                 : Optional.of(new Reason(
                         GateState.NOT_EXAMINED,
-                        "the authority's paper is not recorded in documents with number and date",
-                        ""));
+                        "the authority's paper is not recorded in documents with number and date"));
     }
 
     private Optional<Waiver> waiver(Examination examination, Examination.Row row) {

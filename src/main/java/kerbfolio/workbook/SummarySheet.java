@@ -69,7 +69,7 @@ final class SummarySheet {
             pen.text(row, 1, report.state().toString(), Look.WORD);
             rest(report.gate().meaning(), "");
             for (Reason reason : report.reasons()) {
-                line("", "", reason.state() + ": " + reason.text(), reason.finding());
+                line("", "", reason.state() + ": " + reason.text(), String.join(", ", reason.findings()));
             }
             for (Waiver waiver : report.waivers()) {
                 line("", "", "by waiver of " + waiver.by() + ": " + waiver.reason(), waiver.finding());

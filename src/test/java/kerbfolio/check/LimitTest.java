@@ -99,7 +99,8 @@ class LimitTest {
         var limit = limit(Bound.AT_MOST, "100 kg", Standing.UNCONFIRMED);
         assertEquals(Verdict.MET_UNCONFIRMED, limit.judge(term(90, 1)));
         assertEquals(
-                List.of("limit key of set is not confirmed against the document"), limit.reservations(term(90, 1)));
+                List.of("limit not confirmed against the document: greatest mass (1, set)"),
+                limit.reservations(term(90, 1)));
     }
 
     @Test

@@ -36,7 +36,8 @@ class DossierTest {
         assertEquals("Kerbfolio 0", head.program());
         assertEquals("0000-0000-0000-0000", head.fingerprint());
         assertEquals("a4", head.paper());
-        for (String missing : List.of(head.car(), head.shop(), head.customer(), head.phone())) {
+        assertEquals("car not described", head.car());
+        for (String missing : List.of(head.shop(), head.customer(), head.phone())) {
             assertEquals("\u2014", missing);
         }
         assertTrue(head.lines().contains(new Head.Line("prepared by", "A. Tester")));

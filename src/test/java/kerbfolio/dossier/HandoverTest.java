@@ -66,11 +66,13 @@ class HandoverTest {
 
     @Test
     void anOpenItemStandsInTheOpenList() {
-        var line = withItem("{ id: \"3\", text: hose rubs, holds: energise, owner: shop, due: 2026-11-01 }")
+        var line = withItem(
+                        "{ id: \"3\", text: hose rubs, holds: energise, owner: shop, due: 2026-11-01, note: left side }")
                 .open()
                 .get(0);
         assertEquals(
-                new Handover.PunchLine("3", "hose rubs", "\u2014", "energise", "shop", "\u2014", "2026-11-01", ""),
+                new Handover.PunchLine(
+                        "3", "hose rubs", "\u2014", "energise", "shop", "\u2014", "2026-11-01", "left side", ""),
                 line);
     }
 

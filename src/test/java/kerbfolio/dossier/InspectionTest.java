@@ -25,7 +25,7 @@ class InspectionTest {
         WeightLine line = weight(JobText.onFourCorners(), "left front");
         assertEquals("400.0 ± 1.2 kg", plain(line.before()));
         assertEquals("420.0 ± 1.2 kg", plain(line.after()));
-        assertEquals("20.0 ± 1.7 kg", plain(line.change()));
+        assertEquals("+20.0 ± 1.7 kg", plain(line.change()));
         assertEquals(Shown.NOTHING, line.permitted());
     }
 
@@ -94,8 +94,8 @@ class InspectionTest {
         assertEquals(
                 List.of("whole car", "front axle", "rear axle"),
                 sums.stream().map(Inspection.LedgerSum::what).toList());
-        assertEquals("200.0 ± 2.4 kg", plain(sums.get(0).scales()));
-        assertEquals("200.0 ± 1.2 kg", plain(sums.get(0).ledger()));
+        assertEquals("+200.0 ± 2.4 kg", plain(sums.get(0).scales()));
+        assertEquals("+200.0 ± 1.2 kg", plain(sums.get(0).ledger()));
         assertEquals(List.of(), JobText.onTwoAxles().dossier().inspection().ledger());
     }
 

@@ -102,8 +102,29 @@ class NextReadingsTest {
         Table.of("next-readings").rows().forEach((path, row) -> {
             String[] columns = row.split(";");
             assertEquals(3, columns.length, path);
-            assertTrue(Integer.parseInt(columns[2]) > 0, path);
+            assertTrue(Integer.parseInt(columns[2]) >= 0, path);
         });
+    }
+
+    /** A car is as it was received only once. */
+    @Test
+    void whatComesTooLateIsNotAskedFor() {
+        assertEquals(
+                "0",
+                Table.of("next-readings").rows().get("weighings.as-received*").split(";")[2]);
+        List<NextReading> next = next(JobText.onTwoAxles().without("weighings.as-received"));
+        assertTrue(
+                next.stream().noneMatch(reading -> reading.paths().contains("weighings.as-received")), next.toString());
+    }
+
+    @Test
+    void whoWasAboardCanStillBeWrittenDown() {
+        List<NextReading> next = next(JobText.onTwoAxles().without("weighings.as-received.state"));
+        assertTrue(
+                next.stream()
+                        .anyMatch(reading -> reading.paths().equals(List.of("weighings.as-received.state"))
+                                && reading.what().startsWith("write down who and what was aboard")),
+                next.toString());
     }
 
     @Test

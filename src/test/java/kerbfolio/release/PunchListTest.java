@@ -36,7 +36,7 @@ class PunchListTest {
         assertEquals(GateState.NO_HOLD, state(release, Gate.TRANSPORT));
         assertEquals(List.of("punch list 3: hose rubs"), reasons(release, Gate.ENERGISE));
         assertEquals(GateState.HELD, state(release, Gate.ROAD));
-        assertEquals("3", gate(release, Gate.ENERGISE).reasons().get(0).finding());
+        assertEquals(List.of("3"), gate(release, Gate.ENERGISE).reasons().get(0).findings());
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import kerbfolio.car.Axle;
 import kerbfolio.car.Car;
+import kerbfolio.car.Scales;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
@@ -40,28 +41,30 @@ public final class LedgerClosure implements Check {
     }
 
     private static Finding finding(String subject, Car car, Limits limits, Term scales, Term ledger) {
-        String obstacle = obstacle(car);
-        Term result = obstacle.isEmpty()
-                ? Agreement.of(subject, scales, ledger)
-                : new Absent("weighings.as-received", "closure", Unit.ONE, obstacle);
+        Term result = obstacle(car, "closure", Unit.ONE).orElseGet(() -> Agreement.of(subject, scales, ledger));
         return Finding.judged(subject, result, limits, "ledger-closure");
     }
 
-    /** Why two weighings cannot be compared; empty if they can. */
-    static String obstacle(Car car) {
-        if (car.received().isStated() || car.delivered().isStated()) {
-            return "published masses are not weighed on this car";
+    /** Why two weighings cannot be compared, in place of a figure; nothing if they can. */
+    static Optional<Term> obstacle(Car car, String name, Unit unit) {
+        Scales received = car.received();
+        Scales delivered = car.delivered();
+        if (received.isStated() || delivered.isStated()) {
+            return absent("weighings.as-received", name, unit, "published masses are not weighed on this car");
         }
-        if (car.received().total().amount().isEmpty()
-                || car.delivered().total().amount().isEmpty()) {
-            return "";
+        if (received.total().amount().isEmpty() || delivered.total().amount().isEmpty()) {
+            return Optional.empty();
         }
-        if (car.received().aboard().isEmpty() || car.delivered().aboard().isEmpty()) {
-            return "who and what was aboard at the weighings is not recorded";
+        if (received.aboard().isEmpty() || delivered.aboard().isEmpty()) {
+            String path = received.aboard().isEmpty() ? "weighings.as-received.state" : "weighings.as-delivered.state";
+            return absent(path, name, unit, "who and what was aboard at the weighings is not recorded");
         }
-        if (!car.received().aboard().equals(car.delivered().aboard())) {
-            return "the two weighings had different things aboard";
-        }
-        return "";
+        return received.aboard().equals(delivered.aboard())
+                ? Optional.empty()
+                : absent("weighings.as-delivered", name, unit, "the two weighings had different things aboard");
+    }
+
+    private static Optional<Term> absent(String path, String name, Unit unit, String why) {
+        return Optional.of(new Absent(path, name, unit, why));
     }
 }

@@ -6,7 +6,6 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
-import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -37,10 +36,8 @@ public final class LedgerDoubt implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        String obstacle = LedgerClosure.obstacle(car);
-        Term result = obstacle.isEmpty()
-                ? doubt(car)
-                : new Absent("weighings.as-received", "doubt of the closure", Unit.of("%"), obstacle);
+        Term result = LedgerClosure.obstacle(car, "doubt of the closure", Unit.of("%"))
+                .orElseGet(() -> doubt(car));
         return Stream.of(Finding.judged("whole car", result, limits, "ledger-doubt"));
     }
 
