@@ -32,8 +32,8 @@ final class PunchListSheet {
         pen.text(
                 1,
                 0,
-                "Write on the light ground and send the workbook back. An item that holds a gate is closed by the shop, "
-                        + "with a name and a reading or photo.",
+                "Write on the light ground and send the workbook back; bold italics are overdue today. An item that holds a "
+                        + "gate is closed by the shop, with a name and a reading or photo.",
                 Look.SMALL_LINE);
         pen.texts(
                 HEAD,

@@ -18,7 +18,8 @@ final class SummarySheet {
     private static final String READING =
             "How to read this workbook: a figure on a trade's sheet is worked out there from "
                     + "the sheet Readings; change a number on a light ground in Readings and figure, margin and live verdict "
-                    + "follow. The uncertainty U stays as it was at issue. Gates, findings and the verdicts at issue are those "
+                    + "follow. The uncertainty U stays as it was at issue. The paper rounds U up and a judged figure toward "
+                    + "its failing side; here both stand to the nearest digit. Gates, findings and the verdicts at issue are those "
                     + "of this revision: they follow only when the shop takes the change into the job file and issues again.";
 
     private final Dossier dossier;
@@ -72,10 +73,16 @@ final class SummarySheet {
                 line("", "", reason.state() + ": " + reason.text(), String.join(", ", reason.findings()));
             }
             for (Waiver waiver : report.waivers()) {
-                line("", "", "by waiver of " + waiver.by() + ": " + waiver.reason(), waiver.finding());
+                line("", "", waived(waiver), waiver.finding());
             }
         }
         Marks.states(pen.sheet(), first, row - 1, 1);
+    }
+
+    /** With the figure that was let pass. */
+    private String waived(Waiver waiver) {
+        String figure = dossier.handover().figures().get(waiver.finding());
+        return "by waiver of " + waiver.by() + (figure == null ? "" : ", " + figure) + ": " + waiver.reason();
     }
 
     private void line(String first, String second, String text, String id) {
