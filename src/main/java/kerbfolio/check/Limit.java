@@ -96,8 +96,7 @@ public record Limit(
     public List<String> reservations() {
         return standing.isConfirmed()
                 ? List.of()
-                : List.of("limit not confirmed against the document: " + meaning + " (" + citation.clause() + ", " + set
-                        + ")");
+                : List.of("limit not confirmed: " + meaning + " (" + set + ", " + citation.clause() + ")");
     }
 
     @Override

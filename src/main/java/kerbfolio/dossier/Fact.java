@@ -27,11 +27,6 @@ public record Fact(String label, Shown value, String basis, String origin) {
         return new Fact(label, value, Basis.STATED.word(), origin);
     }
 
-    /** The same with its figure rounded otherwise. */
-    Fact shown(Shown rounded) {
-        return new Fact(label, rounded, basis, origin);
-    }
-
     /** What a computed figure was computed from: the instruments and people behind it. */
     private static String origin(Term term) {
         return leaves(term).map(Term::origin).distinct().collect(Collectors.joining("; "));

@@ -147,8 +147,11 @@ public record Handover(
                 .filter(examination -> MARGINS.contains(examination.check().id()))
                 .flatMap(examination -> examination.rows().stream())
                 .map(Examination.Row::finding)
-                .map(finding -> Fact.of("may still be loaded, " + subject(finding), finding.result(), system)
-                        .shown(Shown.of(finding, system)))
+                .map(finding -> new Fact(
+                        "may still be loaded, " + subject(finding),
+                        Shown.of(finding, system),
+                        finding.result().basis().word(),
+                        "from the masses above"))
                 .toList();
     }
 
