@@ -112,7 +112,7 @@ final class PageInk extends ITextOutputDevice {
 
     /** Where the right margin of the page begins [pt]. */
     private float edge(RenderingContext context) {
-        PageBox page = context.getPage();
+        PageBox page = requireNonNull(context.getPage());
         return (page.getWidth(context) - page.getMarginBorderPadding(context, CalculatedStyle.Edge.RIGHT))
                 / dotsPerPoint;
     }
