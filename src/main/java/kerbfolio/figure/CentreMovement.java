@@ -30,7 +30,7 @@ final class CentreMovement implements Figure {
         var units = dossier.units();
         states = Stream.of(
                         new State(
-                                car.received().words() + (car.received().isStated() ? ", stated" : ""),
+                                car.received().words() + (car.received().isStated() ? " (stated)" : ""),
                                 Value.of(car.centreAlongReceived(), units),
                                 Value.of(car.centreAcrossReceived(), units),
                                 share(dossier, car.received().words()),
@@ -57,8 +57,8 @@ final class CentreMovement implements Figure {
     /** The centre of gravity in one state of the car, and the share of the mass in front. */
     private record State(String when, Value along, Value across, Optional<Value> share, boolean isAfter) {
         String words() {
-            return when + " " + along.text() + " behind the front axle"
-                    + (across.isKnown() ? ", " + across.sideways() + " of the centre line" : "")
+            return when + ": " + along.text() + " behind the front axle"
+                    + (across.isKnown() ? ", " + across.besideCentreLine() : "")
                     + share.map(s -> ", " + s.text() + " of the mass on the front axle")
                             .orElse("");
         }
@@ -95,8 +95,8 @@ final class CentreMovement implements Figure {
                         .map(after -> "; the front axle carried " + before.text() + " of the mass and carries "
                                 + after.text()))
                 .orElse("");
-        return "The centre of gravity " + moved(first.along(), last.along()) + ", "
-                + first.along().text() + " behind the front axle " + first.when() + " and "
+        return "The centre of gravity " + moved(first.along(), last.along()) + ": "
+                + first.along().text() + " behind the front axle " + first.when() + ", "
                 + last.along().text() + " " + last.when() + shares + ".";
     }
 
@@ -112,7 +112,7 @@ final class CentreMovement implements Figure {
     public String alternative() {
         return "Centre of gravity "
                 + states.stream().map(State::words).collect(Collectors.joining("; "))
-                + (height.isKnown() ? "; as delivered " + height.text() + " above the ground" : "") + ".";
+                + (height.isKnown() ? "; height as delivered: " + height.text() + " above the ground" : "") + ".";
     }
 
     @Override
@@ -155,7 +155,7 @@ final class CentreMovement implements Figure {
         pen.dimension(axle, y, centre, y);
         Type type = state.isAfter() ? Type.STRONG : Type.TEXT;
         double words = pen.width(state.along().text(), type);
-        if (centre - axle > words + 24) {
+        if (centre - axle > words + 20) {
             pen.over(state.along().text(), (axle + centre) / 2, y + 2.8, type);
         } else {
             pen.left(state.along().text(), beyond(centre) + reach + 12, y + 2.8, type);

@@ -2,6 +2,7 @@ package kerbfolio.figure;
 
 import java.awt.Graphics2D;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -71,34 +72,39 @@ final class CornerWeights implements Figure {
 
     @Override
     public String caption() {
-        if (!axles.get(0).change().isKnown() || !axles.get(1).change().isKnown()) {
-            return "What stands on each " + (wheels.isEmpty() ? "axle" : "wheel") + ": the front axle carries "
-                    + axles.get(0).after().text() + " as delivered, the rear axle "
-                    + axles.get(1).after().text() + ".";
-        }
-        String wheel = wheels.isEmpty() ? "" : mostChanged();
-        String origin = isStated ? " The masses as received are stated, not weighed." : "";
-        return "The rear axle " + axles.get(1).change().gained() + ", the front axle "
-                + axles.get(0).change().gained() + "." + wheel + origin;
+        String gist = Words.joined(", ", axles.get(1).gist(), axles.get(0).gist());
+        return Words.sentences(
+                gist.isEmpty() ? "What stands on each wheel that was weighed." : "T" + gist.substring(1) + ".",
+                mostChanged(),
+                origin());
     }
 
+    /** Of four; where a change is not known, nobody knows which is the largest. */
     private String mostChanged() {
         return wheels.values().stream()
+                .filter(wheel ->
+                        wheels.values().stream().allMatch(each -> each.change().isKnown()))
                 .filter(wheel -> wheel.change().hasSide())
-                .max((a, b) -> Double.compare(
-                        Math.abs(a.change().si()), Math.abs(b.change().si())))
-                .map(wheel -> " Most changed: the " + wheel.what() + " wheel, "
+                .max(Comparator.comparingDouble(wheel -> Math.abs(wheel.change().si())))
+                .map(wheel -> "Most changed: the " + wheel.what() + " wheel, "
                         + wheel.change().signed() + ".")
                 .orElse("");
     }
 
+    private String origin() {
+        return isStated ? "The masses as received are stated, not weighed." : "";
+    }
+
     @Override
     public String alternative() {
-        String origin = isStated ? "The masses as received are stated, not weighed. " : "";
-        return Stream.of(List.of(whole), axles, wheels.values())
-                        .flatMap(Collection::stream)
-                        .map(Change::words)
-                        .collect(Collectors.joining(" ", "Plan of the car, front to the left. " + origin, ""))
+        return Words.sentences(
+                        "Plan of the car, front to the left.",
+                        origin(),
+                        Stream.of(List.of(whole), axles, wheels.values())
+                                .flatMap(Collection::stream)
+                                .map(Change::words)
+                                .filter(words -> !words.isEmpty())
+                                .collect(Collectors.joining(" ")))
                 + plan.words();
     }
 
@@ -196,7 +202,7 @@ final class CornerWeights implements Figure {
         if (whole.change().isKnown()) {
             pen.left(whole.change().signed(), x + 14, y + 15.5, Type.LOUD);
         }
-        x = key(pen, isStated ? "as received, stated" : "as received", 0, y + 32, false);
+        x = key(pen, isStated ? "as received (stated)" : "as received", 0, y + 32, false);
         key(pen, "as delivered", x + 10, y + 32, true);
         pen.right(plan.note(), Pen.WIDTH, y + 32, Type.NOTE);
     }

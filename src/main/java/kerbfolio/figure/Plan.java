@@ -97,7 +97,7 @@ final class Plan {
         if (!mark.along().isKnown()) {
             return "";
         }
-        String across = mark.across().isKnown() ? ", " + mark.across().sideways() + " of the centre line" : "";
+        String across = mark.across().isKnown() ? ", " + mark.across().besideCentreLine() : "";
         return " Centre of gravity " + when + ": " + mark.along().text() + " behind the front axle" + across + ".";
     }
 

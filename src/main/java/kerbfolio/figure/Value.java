@@ -33,13 +33,17 @@ record Value(Term term, Shown shown) {
     }
 
     String text() {
-        return isKnown() ? shown.large() : "not recorded";
+        return isKnown() ? shown.large() : "not known";
     }
 
     /** With a plus sign before what is more than nothing. */
     String signed() {
-        boolean positive = isKnown() && !text().startsWith(MINUS) && !text().matches("[0.]+(?:\\P{Nd}.*)?");
-        return positive ? "+" + text() : text();
+        return isKnown() && !text().startsWith(MINUS) && !isNothing() ? "+" + text() : text();
+    }
+
+    /** Whether it is zero as printed. */
+    private boolean isNothing() {
+        return text().matches("[0.]++(?:\\P{Nd}.*)?");
     }
 
     /** Without a sign, where the words around it say which way. */
@@ -49,16 +53,18 @@ record Value(Term term, Shown shown) {
 
     /** A distance from the centre line, with the side it lies on. */
     String sideways() {
-        return unsigned() + (si() < 0 ? " left" : si() > 0 ? " right" : "");
+        return unsigned() + (isNothing() ? "" : si() < 0 ? " left" : " right");
+    }
+
+    /** The same within a sentence. */
+    String besideCentreLine() {
+        return sideways() + (isNothing() ? " from" : " of") + " the centre line";
     }
 
     /** What a change comes to, in words. */
     String gained() {
-        if (!isKnown()) {
-            return "has a change that is not known";
-        }
         return hasSide()
                 ? (si() > 0 ? "gained " : "lost ") + unsigned()
-                : "did not change beyond its uncertainty (" + text() + ")";
+                : "did not change beyond its uncertainty (" + signed() + ")";
     }
 }

@@ -23,6 +23,10 @@ final class PicturesSheet {
     private static final float HIGHEST = 409;
 
     private static final float AROUND = 12;
+    /** A line of a caption [pt]. */
+    private static final float LINE = 13;
+    /** Characters sure to go on a line: fewer than do with any spreadsheet's letters. */
+    private static final int ON_A_LINE = 110;
 
     private PicturesSheet() {}
 
@@ -40,7 +44,9 @@ final class PicturesSheet {
         var picture = new Picture();
         int row = HEAD + 2;
         for (Figure figure : figures) {
-            pen.text(row, 0, figure.caption(), Look.TEXT);
+            String caption = figure.caption();
+            pen.text(row, 0, caption, Look.TEXT);
+            pen.sheet().getRow(row).setHeightInPoints(Math.min(HIGHEST, LINE * (1 + caption.length() / ON_A_LINE)));
             place(pen.sheet(), drawing, figure, picture.of(figure), row + 1);
             row += 3;
         }

@@ -44,7 +44,12 @@ class FiguresTest {
                                         .without("vehicle.track"),
                                 JobText.onTwoAxles()
                                         .with("vehicle.ratings.front-axle", "814.2 kg")
-                                        .with("vehicle.ratings.rear-axle", "90 kg"))
+                                        .with("vehicle.ratings.rear-axle", "90 kg"),
+                                JobText.onFourCorners()
+                                        .without("weighings.as-received.corners.left-rear")
+                                        .without("weighings.as-delivered.corners.right-front")
+                                        .add("parts", "{ id: a, name: box }")
+                                        .add("removed", "{ id: b, name: bag, mass: 2 kg, mass-from: us }"))
                         .map(JobText::dossier));
     }
 
@@ -219,5 +224,38 @@ class FiguresTest {
                 .texts();
         assertTrue(texts.stream().anyMatch(text -> text.startsWith("a name that") && text.endsWith("\u2026")));
         assertTrue(IntStream.range(0, texts.size()).allMatch(i -> texts.get(i).length() < 120));
+    }
+
+    /** Names of 32 characters beside the longest bars there can be, all with their uncertainty. */
+    @Test
+    void namesOfAnOrdinaryLengthStandWhole() {
+        JobText job = JobText.onTwoAxles();
+        String name = "charger bracket with cable gland";
+        for (int i = 1; i <= 14; i++) {
+            job.add("parts", "{ id: p" + i + ", name: " + name + ", mass: 146.0 kg ± 0.9 kg, mass-from: maker }");
+            job.add("removed", "{ id: r" + i + ", name: " + name + ", mass: 146.0 kg ± 0.9 kg, mass-from: maker }");
+        }
+        assertEquals(
+                28,
+                Drawn.of(Drawn.figure(job.dossier(), "mass-ledger")).texts().stream()
+                        .filter(name::equals)
+                        .count());
+    }
+
+    @Test
+    void aRemainderHeavierThanAnyPartIsSaidNotToBeToScale() {
+        Drawn ledger = Drawn.of(Drawn.figure(many(30), "mass-ledger"));
+        assertTrue(ledger.texts().contains("17 smaller parts, not to scale"), ledger.toString());
+        assertTrue(ledger.texts().stream().anyMatch(text -> text.startsWith("sums to a scale of their own")));
+        Drawn few = Drawn.of(Drawn.figure(many(14), "mass-ledger"));
+        assertTrue(few.texts().stream().noneMatch(text -> text.contains("not to scale")));
+    }
+
+    private static Dossier many(int count) {
+        JobText job = JobText.onTwoAxles();
+        IntStream.range(0, count)
+                .forEach(i ->
+                        job.add("parts", "{ id: p" + i + ", name: box, mass: " + (10 + i) + " kg, mass-from: maker }"));
+        return job.dossier();
     }
 }

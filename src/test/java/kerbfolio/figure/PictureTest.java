@@ -77,4 +77,15 @@ class PictureTest {
         assertEquals("a b\ufffd\ufffdc\ufffd", Pen.clean("a\n\t b\u0007\u202ec\ud800"));
         assertEquals("\u00e9 5\u00a0kg", Pen.clean("e\u0301 5\u00a0kg"));
     }
+
+    /** Of the mark's four quarters two are as dark as ink and two are white, whatever else is in colour. */
+    @Test
+    void theCentreOfGravityIsInkOnWhite() throws IOException {
+        BufferedImage image = picture(pen -> pen.centre(36, 18, true));
+        int white = 0xFFFFFFFF;
+        assertEquals(Pen.INK.getRGB(), image.getRGB(72 + 3, 36 - 3));
+        assertEquals(Pen.INK.getRGB(), image.getRGB(72 - 3, 36 + 3));
+        assertEquals(white, image.getRGB(72 - 3, 36 - 3));
+        assertEquals(white, image.getRGB(72 + 3, 36 + 3));
+    }
 }

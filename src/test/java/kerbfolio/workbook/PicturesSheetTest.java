@@ -63,4 +63,19 @@ class PicturesSheetTest {
     void aJobWithNothingToDrawHasNoSuchSheet() {
         assertNull(Opened.of(Workbook.write(JobText.blank().dossier())).book().getSheet("Pictures"));
     }
+
+    /** 120 figures of a column hold no more than 160 letters of running text; a line of 10 pt type takes 12 pt. */
+    @Test
+    void aLongCaptionHasARowHighEnough() {
+        JobText job = JobText.onTwoAxles()
+                .add("parts", "{ id: a, name: \"" + "long word ".repeat(30) + "\", mass: 9 kg, mass-from: maker }")
+                .add("removed", "{ id: b, name: \"" + "long word ".repeat(30) + "\", mass: 9 kg, mass-from: maker }");
+        XSSFSheet sheet = Opened.of(Workbook.write(job.dossier())).book().getSheet("Pictures");
+        sheet.rowIterator().forEachRemaining(row -> {
+            if (row.getCell(0) != null) {
+                int lines = 1 + row.getCell(0).getStringCellValue().length() / 160;
+                assertTrue(row.getHeightInPoints() >= 12 * lines, row.getCell(0).getStringCellValue());
+            }
+        });
+    }
 }
