@@ -98,9 +98,7 @@ class LimitTest {
     void aMetFigureAgainstAnUnconfirmedLimitIsUnconfirmed() {
         var limit = limit(Bound.AT_MOST, "100 kg", Standing.UNCONFIRMED);
         assertEquals(Verdict.MET_UNCONFIRMED, limit.judge(term(90, 1)));
-        assertEquals(
-                List.of("limit not confirmed: greatest mass (set, 1)"),
-                limit.reservations(term(90, 1)));
+        assertEquals(List.of("limit not confirmed: greatest mass (set, 1)"), limit.reservations(term(90, 1)));
     }
 
     @Test
