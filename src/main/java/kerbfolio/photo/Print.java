@@ -3,18 +3,25 @@ package kerbfolio.photo;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Iterator;
+import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import javax.imageio.ImageIO;
+import javax.imageio.ImageReadParam;
 import javax.imageio.ImageReader;
 import javax.imageio.stream.ImageInputStream;
 import net.coobird.thumbnailator.Thumbnails;
-import org.jspecify.annotations.Nullable;
+import net.coobird.thumbnailator.util.exif.ExifFilterUtils;
+import net.coobird.thumbnailator.util.exif.ExifUtils;
+import net.coobird.thumbnailator.util.exif.Orientation;
 
 /**
  * A photograph as it is printed: upright, no larger than paper can show, without whatever else the camera wrote into the
@@ -40,11 +47,8 @@ public record Print(byte[] jpeg, int width, int height) {
     private static final Set<String> FORMATS = Set.of("jpeg", "png");
     private static final double QUALITY = 0.85;
 
-    /** Markers of ITU-T T.81, table B.1: JFIF, quantization and Huffman tables, restart interval, baseline frame. */
-    private static final Set<Integer> NEEDED = Set.of(0xFFE0, 0xFFDB, 0xFFC4, 0xFFDD, 0xFFC0);
-
-    private static final int START_OF_IMAGE = 0xFFD8;
-    private static final int START_OF_SCAN = 0xFFDA;
+    /** What the reader of JPEG says of a file whose end is missing; other warnings are of no harm. */
+    private static final Pattern BREAKS_OFF = Pattern.compile("(?i)premature|truncated|missing EOI");
 
     static {
         ImageIO.setUseCache(false); // no picture of a job is left in the system's folder of temporary files
@@ -57,18 +61,58 @@ public record Print(byte[] jpeg, int width, int height) {
      * @throws IOException if the file cannot be read
      */
     static Print of(Path file) throws Unprintable, IOException {
-        double scale = scale(file);
-        try {
-            BufferedImage picture = Thumbnails.of(file.toFile()) // turns it upright, as its EXIF orientation asks
-                    .scale(scale)
-                    .addFilter(Print::onWhite)
-                    .asBufferedImage();
-            byte[] content = Files.readAllBytes(file);
-            byte[] print = scale == 1 && isBare(content) ? content : encoded(picture);
-            return new Print(print, picture.getWidth(), picture.getHeight());
+        byte[] content = Files.readAllBytes(file);
+        try (ImageInputStream stream = ImageIO.createImageInputStream(new ByteArrayInputStream(content))) {
+            Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
+            if (!readers.hasNext()) {
+                throw new Unprintable("is no picture; save it as JPEG or PNG");
+            }
+            ImageReader reader = readers.next();
+            try {
+                reader.setInput(stream);
+                BufferedImage picture = picture(reader);
+                byte[] print = picture.getWidth() == reader.getWidth(0) && Jpeg.isBare(content) ? content : encoded(picture);
+                return new Print(print, picture.getWidth(), picture.getHeight());
+            } finally {
+                reader.dispose();
+            }
         } catch (IOException | RuntimeException e) { // the readers' ways of meeting a damaged picture
-            throw new Unprintable("cannot be read to its end as a picture; save it anew as JPEG or PNG", e);
+            throw new Unprintable("cannot be read as a picture; save it anew as JPEG or PNG", e);
         }
+    }
+
+    private static BufferedImage picture(ImageReader reader) throws Unprintable, IOException {
+        String format = reader.getFormatName().toLowerCase(Locale.ROOT);
+        if (!FORMATS.contains(format)) {
+            throw new Unprintable("is a picture of the kind " + format + "; save it as JPEG or PNG");
+        }
+        int longer = longer(reader.getWidth(0), reader.getHeight(0));
+        // Of a large picture only every second, third … dot is read: the whole would not fit into a small memory.
+        int step = Math.max(1, longer / (2 * LONGER_SIDE));
+        ImageReadParam part = reader.getDefaultReadParam();
+        part.setSourceSubsampling(step, step, 0, 0);
+        List<String> warnings = new ArrayList<>();
+        reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
+        BufferedImage raw = reader.read(0, part);
+        if (warnings.stream().anyMatch(warning -> BREAKS_OFF.matcher(warning).find())) {
+            throw new Unprintable("breaks off before its end; copy it anew");
+        }
+        var print = Thumbnails.of(raw)
+                .scale(Math.min(1, (double) LONGER_SIDE / Math.max(raw.getWidth(), raw.getHeight())))
+                .addFilter(Print::onWhite);
+        if (format.equals("jpeg")) {
+            Orientation held = ExifUtils.getExifOrientation(reader, 0);
+            print = held == null ? print : print.addFilter(ExifFilterUtils.getFilterForOrientation(held));
+        }
+        return print.asBufferedImage();
+    }
+
+    private static int longer(int width, int height) throws Unprintable {
+        if ((long) width * height > MOST_PIXELS) {
+            throw new Unprintable("has " + width + " by " + height + " pixels; save a copy of at most "
+                    + MOST_PIXELS / 1_000_000 + " million");
+        }
+        return Math.max(width, height);
     }
 
     private static byte[] encoded(BufferedImage picture) throws IOException {
@@ -79,54 +123,6 @@ public record Print(byte[] jpeg, int width, int height) {
                 .outputQuality(QUALITY)
                 .toOutputStream(print);
         return print.toByteArray();
-    }
-
-    /** Whether a file is a baseline JPEG and nothing else: every marker before the picture's own data is one it needs. */
-    private static boolean isBare(byte[] file) {
-        if (file.length < 4 || word(file, 0) != START_OF_IMAGE) {
-            return false;
-        }
-        int at = 2;
-        while (at + 4 <= file.length && NEEDED.contains(word(file, at))) {
-            at += 2 + word(file, at + 2);
-        }
-        return at + 2 <= file.length && word(file, at) == START_OF_SCAN;
-    }
-
-    private static int word(byte[] file, int at) {
-        return ((file[at] & 0xFF) << Byte.SIZE) | (file[at + 1] & 0xFF);
-    }
-
-    private static double scale(Path file) throws Unprintable, IOException {
-        try (ImageInputStream stream = ImageIO.createImageInputStream(file.toFile())) {
-            Iterator<ImageReader> readers = ImageIO.getImageReaders(stream);
-            if (!readers.hasNext()) {
-                throw new Unprintable("is no picture; save it as JPEG or PNG", null);
-            }
-            ImageReader reader = readers.next();
-            try {
-                reader.setInput(stream);
-                String format = reader.getFormatName().toLowerCase(Locale.ROOT);
-                if (!FORMATS.contains(format)) {
-                    throw new Unprintable("is a picture of the kind " + format + "; save it as JPEG or PNG", null);
-                }
-                return scale(reader.getWidth(0), reader.getHeight(0));
-            } catch (IOException | RuntimeException e) {
-                throw new Unprintable("is damaged where its size stands; save it anew as JPEG or PNG", e);
-            } finally {
-                reader.dispose();
-            }
-        }
-    }
-
-    private static double scale(int width, int height) throws Unprintable {
-        if ((long) width * height > MOST_PIXELS) {
-            throw new Unprintable(
-                    "has " + width + " by " + height + " pixels; save a copy of at most " + MOST_PIXELS / 1_000_000
-                            + " million",
-                    null);
-        }
-        return Math.min(1, (double) LONGER_SIDE / Math.max(width, height));
     }
 
     /** A transparent ground becomes white, as the paper is. */
@@ -142,7 +138,11 @@ public record Print(byte[] jpeg, int width, int height) {
     static final class Unprintable extends Exception {
         private static final long serialVersionUID = 1L;
 
-        Unprintable(String reason, @Nullable Throwable cause) {
+        Unprintable(String reason) {
+            super(reason);
+        }
+
+        Unprintable(String reason, Throwable cause) {
             super(reason, cause);
         }
     }

@@ -85,6 +85,40 @@ class PrintTest {
         assertFalse(new String(print.jpeg(), StandardCharsets.ISO_8859_1).contains("Exif"));
     }
 
+    /** What lies behind the end of a picture, or in other colours than paper is told of, does not get in as it is. */
+    @Test
+    void onlyAPictureAndNothingElseIsTakenAsItIs() throws Exception {
+        byte[] plain = jpeg(picture(300, 200));
+        assertTrue(Jpeg.isBare(plain));
+        byte[] behind = Arrays.copyOf(plain, plain.length + 100_000);
+        assertFalse(Jpeg.isBare(behind));
+        assertTrue(Print.of(file("behind.jpg", behind)).jpeg().length < 50_000);
+        byte[] twice = new byte[2 * plain.length];
+        System.arraycopy(plain, 0, twice, 0, plain.length);
+        System.arraycopy(plain, 0, twice, plain.length, plain.length);
+        assertFalse(Jpeg.isBare(twice));
+        byte[] fourColours = plain.clone();
+        fourColours[frame(plain) + 9] = 4;
+        assertFalse(Jpeg.isBare(fourColours));
+    }
+
+    /** Where the baseline frame begins: marker 0xFFC0 (ITU-T T.81, table B.1). */
+    private static int frame(byte[] jpeg) {
+        int at = 0;
+        while ((jpeg[at] & 0xFF) != 0xFF || (jpeg[at + 1] & 0xFF) != 0xC0) {
+            at++;
+        }
+        return at;
+    }
+
+    @Test
+    void aLineOfDotsIsPrintedToo() throws Exception {
+        Print line = Print.of(file("line.png", encoded(picture(20_000, 2), "png")));
+        assertEquals(1400, line.width(), 2);
+        assertEquals(1, line.height());
+        assertEquals(1, Print.of(file("dot.png", encoded(picture(1, 1), "png"))).width());
+    }
+
     @Test
     void aFileThatIsNoPictureIsToldSo() throws Exception {
         assertUnprintable("is no picture; save it as JPEG or PNG", "not at all".getBytes(StandardCharsets.UTF_8));
@@ -96,8 +130,10 @@ class PrintTest {
     void aPictureThatBreaksOffIsToldSo() throws Exception {
         byte[] whole = encoded(picture(300, 200), "png");
         assertUnprintable(
-                "cannot be read to its end as a picture; save it anew as JPEG or PNG",
-                Arrays.copyOf(whole, whole.length / 2));
+                "cannot be read as a picture; save it anew as JPEG or PNG", Arrays.copyOf(whole, whole.length / 2));
+        byte[] photo = jpeg(picture(300, 200));
+        assertUnprintable("breaks off before its end; copy it anew", Arrays.copyOf(photo, photo.length - 200));
+        assertUnprintable("breaks off before its end; copy it anew", Arrays.copyOf(photo, photo.length - 2));
     }
 
     /** A few bytes that unfold to gigabytes: only the size in the header is looked at. */
