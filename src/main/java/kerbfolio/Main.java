@@ -1,5 +1,9 @@
 package kerbfolio;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.util.Locale;
 import java.util.TimeZone;
 import kerbfolio.cli.Kerbfolio;
@@ -19,5 +23,6 @@ public final class Main {
         Locale.setDefault(Locale.ROOT);
         TimeZone.setDefault(TimeZone.getTimeZone("UTC"));
         System.setProperty("java.awt.headless", "true");
+        System.setOut(new PrintStream(OutputStream.nullOutputStream(), true, UTF_8)); // for libraries that talk
     }
 }

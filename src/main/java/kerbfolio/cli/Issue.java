@@ -1,5 +1,6 @@
 package kerbfolio.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import kerbfolio.fingerprint.Issued;
@@ -9,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -35,6 +37,9 @@ final class Issue implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (templates != null && !Files.isDirectory(templates)) {
+            throw new ParameterException(spec.commandLine(), "--templates: there is no folder " + templates);
+        }
         Rerun rerun = Rerun.of(job, new Making(Kerbfolio.program(), templates));
         Issued issued = rerun.issued();
         Identity id = rerun.file().job().job();

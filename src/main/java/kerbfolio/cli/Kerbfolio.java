@@ -12,6 +12,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.NoSuchFileException;
 import java.util.Properties;
+import kerbfolio.pdf.TemplateComplaint;
 import kerbfolio.reading.Complaints;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -31,7 +32,7 @@ import picocli.CommandLine.ParameterException;
         exitCodeList = {
             "0:nothing holds any gate; a record holds",
             "1:written, and some gate is held or not examined; a record does not hold",
-            "2:the job file, the dossier or the command is wrong; nothing is written",
+            "2:job file, template, dossier or command is wrong; nothing is written",
             "3:something could not be read or written"
         })
 public final class Kerbfolio {
@@ -49,6 +50,9 @@ public final class Kerbfolio {
         var err = new PrintWriter(new FileOutputStream(FileDescriptor.err), true, UTF_8);
         try {
             return commandLine().setOut(out).setErr(err).execute(arguments);
+        } catch (OutOfMemoryError | StackOverflowError e) {
+            err.println("This machine gave the program too little memory; nothing was written.");
+            return UNWRITTEN;
         } finally {
             out.flush();
             err.flush();
@@ -58,8 +62,11 @@ public final class Kerbfolio {
     static CommandLine commandLine() {
         return new CommandLine(new Kerbfolio())
                 .setUsageHelpAutoWidth(true)
-                .setExitCodeExceptionMapper(failure ->
-                        failure instanceof Complaints || failure instanceof ParameterException ? WRONG : UNWRITTEN)
+                .setExitCodeExceptionMapper(failure -> failure instanceof Complaints
+                                || failure instanceof TemplateComplaint
+                                || failure instanceof ParameterException
+                        ? WRONG
+                        : UNWRITTEN)
                 .setExecutionExceptionHandler((failure, command, parsed) -> {
                     PrintWriter err = command.getErr();
                     if (failure instanceof Complaints complaints) {
@@ -68,6 +75,11 @@ public final class Kerbfolio {
                                 complaints.list().size() == 1
                                         ? "1 complaint; nothing was written."
                                         : complaints.list().size() + " complaints; nothing was written.");
+                        return WRONG;
+                    }
+                    if (failure instanceof TemplateComplaint) {
+                        err.println(failure.getMessage());
+                        err.println("The templates are wrong; nothing was written.");
                         return WRONG;
                     }
                     if (failure instanceof IOException io) {

@@ -58,19 +58,23 @@ final class Terminal {
         return text.toString();
     }
 
-    /** What is said of a PDF, without the signs in its names that would command a terminal. */
+    /** What is said of a PDF. */
     static String proof(Proof proof) {
         var text = new StringBuilder(proof.answer().toString()).append('\n');
-        Stream.concat(proof.found().stream(), Stream.of(proof.todo()))
-                .forEach(line -> wrap(line.replaceAll("\\p{Cc}", " "), text));
+        Stream.concat(proof.found().stream(), Stream.of(proof.todo())).forEach(line -> wrap(line, text));
         return text.toString();
+    }
+
+    /** Without the signs that would command a terminal, or turn the direction of its text. */
+    private static String mild(String line) {
+        return line.replaceAll("[\\p{Cc}\\p{Cf}]", "");
     }
 
     /** A line broken at its spaces, the rest of it set in. */
     private static void wrap(String line, StringBuilder text) {
         String indent = "  ";
         int column = 0;
-        for (String word : line.split(" ")) {
+        for (String word : mild(line).split(" ")) {
             if (column > 0 && column + 1 + word.length() > COLUMNS) {
                 text.append('\n');
                 indent = "      ";
@@ -96,7 +100,7 @@ final class Terminal {
             for (int i = 0; i < columns; i++) {
                 line.append(' ').append(row[i]).append(" ".repeat(widths[i] - row[i].length() + 1));
             }
-            text.append(line.toString().stripTrailing()).append('\n');
+            text.append(mild(line.toString()).stripTrailing()).append('\n');
         }
         text.append('\n');
     }

@@ -6,6 +6,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
@@ -47,6 +50,7 @@ final class Markup {
             "video");
     private static final Set<String> ADDRESSES = Set.of("src", "href", "data", "action");
     private static final int EXCERPT = 80;
+    private static final Pattern HEADING = Pattern.compile("<h[123][^>]*>([^<]*)<");
 
     private Markup() {}
 
@@ -111,11 +115,23 @@ final class Markup {
 
     private static String place(String xhtml, int line) {
         return xhtml.lines()
-                .skip(Math.max(0, line - 1L))
-                .findFirst()
-                .map(text -> " Line " + line + ": " + text.strip())
-                .map(text -> text.substring(0, Math.min(text.length(), EXCERPT)))
-                .orElse("");
+                        .skip(Math.max(0, line - 1L))
+                        .findFirst()
+                        .map(text -> " Line " + line + ": " + text.strip())
+                        .map(text -> text.substring(0, Math.min(text.length(), EXCERPT)))
+                        .orElse("")
+                + heading(xhtml, line);
+    }
+
+    /** The heading above a line, by which whoever wrote the template finds the place. */
+    private static String heading(String xhtml, int line) {
+        String above = xhtml.lines().limit(Math.max(0, line)).collect(Collectors.joining("\n"));
+        Matcher headings = HEADING.matcher(above);
+        String last = "";
+        while (headings.find()) {
+            last = "; it stands below the heading \"" + headings.group(1).strip() + "\"";
+        }
+        return last;
     }
 
     /** Instructions to the processor stand before the page, and one of them fetches style sheets. */

@@ -69,7 +69,6 @@ public final class Renderer {
         List<String> complaints = new ArrayList<>(lettering.complaints());
         complaints.addAll(tags.complaints());
         complaints.addAll(ink.complaints());
-        complaints.addAll(StyleFaults.heard());
         return new Pdf(content, complaints);
     }
 
@@ -78,12 +77,15 @@ public final class Renderer {
             engine.setDocument(page, NOWHERE, new XhtmlNamespaceHandler());
             engine.layout();
         } catch (TemplateComplaint e) {
+            StyleFaults.complain(); // a figure without a width may only lack it because its rule was not understood
             throw e;
         } catch (RuntimeException e) {
             door.complain();
+            StyleFaults.complain();
             throw TemplateComplaint.onPage("the page cannot be laid out: " + e.getMessage(), e);
         }
         door.complain();
+        StyleFaults.complain();
     }
 
     private byte[] paint(ITextRenderer engine, DocumentFacts facts) {

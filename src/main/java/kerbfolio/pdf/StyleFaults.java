@@ -24,9 +24,12 @@ final class StyleFaults implements XRLogger {
         LISTENER.heard.remove();
     }
 
-    /** What was heard on this thread since it began to listen. */
-    static List<String> heard() {
-        return List.copyOf(LISTENER.heard.get());
+    /** Stops the print if anything was heard on this thread since it began to listen. */
+    static void complain() {
+        List<String> heard = LISTENER.heard.get().stream().distinct().toList();
+        if (!heard.isEmpty()) {
+            throw TemplateComplaint.onPage(heard);
+        }
     }
 
     @Override

@@ -10,6 +10,7 @@ import freemarker.template.TemplateException;
 import freemarker.template.TemplateNotFoundException;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -39,7 +40,10 @@ public final class Templates {
      */
     public static Templates from(Path folder) {
         if (!Files.isDirectory(folder)) {
-            throw TemplateComplaint.in(folder.toString(), "there is no such folder of templates", null);
+            throw TemplateComplaint.in(
+                    folder.toString(),
+                    Files.exists(folder) ? "is no folder of templates" : "there is no such folder of templates",
+                    null);
         }
         try {
             return new Templates(new FileTemplateLoader(folder.toFile()), inside());
@@ -60,7 +64,7 @@ public final class Templates {
      * @throws TemplateComplaint if the template is missing, faulty, or speaks of something that is not there
      */
     public String fill(String name, Map<String, Object> model) {
-        StringWriter page = new StringWriter();
+        StringWriter page = new Sheet();
         try {
             Environment filling = configuration.getTemplate(name).createProcessingEnvironment(model, page);
             filling.process();
@@ -70,13 +74,45 @@ public final class Templates {
             throw FillFault.of(e);
         } catch (TemplateException e) {
             throw FillFault.of(name, e);
+        } catch (UncheckedIOException e) {
+            throw TemplateComplaint.in(name, String.valueOf(e.getCause().getMessage()), e);
         } catch (IOException e) {
-            throw TemplateComplaint.in(name, "the template cannot be read: " + e.getMessage(), e);
+            throw TemplateComplaint.in(name, "the template cannot be filled: " + e.getMessage(), e);
         } catch (SecurityException e) {
             throw TemplateComplaint.in(name, "the template lies outside its folder", e);
         } catch (StackOverflowError e) {
             throw TemplateComplaint.in(name, "a template or macro calls itself without end", e);
         }
         return Characters.legal(page.toString());
+    }
+
+    /** A page with an end: a template that repeats itself for ever is stopped. */
+    private static final class Sheet extends StringWriter {
+        private static final int MOST = 20_000_000;
+
+        @Override
+        public void write(char[] text, int from, int length) {
+            ask(length);
+            super.write(text, from, length);
+        }
+
+        @Override
+        public void write(String text) {
+            ask(text.length());
+            super.write(text);
+        }
+
+        @Override
+        public void write(String text, int from, int length) {
+            ask(length);
+            super.write(text, from, length);
+        }
+
+        private void ask(int more) {
+            if (getBuffer().length() + more > MOST) {
+                throw new UncheckedIOException(
+                        new IOException("it prints more than " + MOST / 1_000_000 + " million letters"));
+            }
+        }
     }
 }

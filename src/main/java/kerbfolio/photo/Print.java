@@ -71,7 +71,8 @@ public record Print(byte[] jpeg, int width, int height) {
             try {
                 reader.setInput(stream);
                 BufferedImage picture = picture(reader);
-                byte[] print = picture.getWidth() == reader.getWidth(0) && Jpeg.isBare(content) ? content : encoded(picture);
+                byte[] print =
+                        picture.getWidth() == reader.getWidth(0) && Jpeg.isBare(content) ? content : encoded(picture);
                 return new Print(print, picture.getWidth(), picture.getHeight());
             } finally {
                 reader.dispose();

@@ -20,7 +20,7 @@ class KerbfolioTest {
                 "prove    Reruns the job inside a dossier and says whether its record holds.",
                 "0   nothing holds any gate; a record holds",
                 "1   written, and some gate is held or not examined; a record does not hold",
-                "2   the job file, the dossier or the command is wrong; nothing is written",
+                "2   job file, template, dossier or command is wrong; nothing is written",
                 "3   something could not be read or written")) {
             assertTrue(typed.out().contains(line), line + "\n" + typed.out());
         }
