@@ -10,7 +10,6 @@ import freemarker.template.TemplateException;
 import freemarker.template.TemplateNotFoundException;
 import java.io.IOException;
 import java.io.StringWriter;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -74,8 +73,6 @@ public final class Templates {
             throw FillFault.of(e);
         } catch (TemplateException e) {
             throw FillFault.of(name, e);
-        } catch (UncheckedIOException e) {
-            throw TemplateComplaint.in(name, String.valueOf(e.getCause().getMessage()), e);
         } catch (IOException e) {
             throw TemplateComplaint.in(name, "the template cannot be filled: " + e.getMessage(), e);
         } catch (SecurityException e) {
@@ -110,8 +107,7 @@ public final class Templates {
 
         private void ask(int more) {
             if (getBuffer().length() + more > MOST) {
-                throw new UncheckedIOException(
-                        new IOException("it prints more than " + MOST / 1_000_000 + " million letters"));
+                throw TemplateComplaint.onPage("a template prints more than " + MOST / 1_000_000 + " million letters");
             }
         }
     }
