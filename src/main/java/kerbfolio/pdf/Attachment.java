@@ -5,7 +5,7 @@ import java.util.function.Supplier;
 /**
  * A file that travels inside the PDF.
  *
- * @param name file name, without folder
+ * @param name file name, as seen from the job file
  * @param mediaType for example {@code application/yaml}
  * @param relation what it is to the document
  * @param description one line for the reader's list of attachments

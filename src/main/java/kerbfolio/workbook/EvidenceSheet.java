@@ -61,12 +61,6 @@ final class EvidenceSheet {
         pen.text(row, VERDICT, answer.verdict().toString(), Look.WORD);
         pen.text(row, 4, answer.finding(), Look.SMALL);
         pen.text(row, 5, String.join("; ", asked.limits()), Look.SMALL);
-        for (int column = SEEN_OR_NOT; column < WIDTHS.length; column++) {
-            if (column == ON) {
-                pen.noDay(row, column);
-            } else {
-                pen.text(row, column, "", Look.INPUT_TEXT);
-            }
-        }
+        pen.room(row, SEEN_OR_NOT, WIDTHS.length - 1, ON);
     }
 }

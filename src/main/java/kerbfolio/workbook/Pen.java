@@ -1,6 +1,7 @@
 package kerbfolio.workbook;
 
 import java.time.LocalDate;
+import java.util.List;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFCell;
@@ -68,6 +69,17 @@ final class Pen {
             width += width(column);
         }
         row(row).setHeightInPoints(height(text, width, look));
+    }
+
+    /** Empty cells for somebody to write in, up to a column. */
+    void room(int row, int first, int last, Integer... days) {
+        for (int column = first; column <= last; column++) {
+            if (List.of(days).contains(column)) {
+                noDay(row, column);
+            } else {
+                text(row, column, "", Look.INPUT_TEXT);
+            }
+        }
     }
 
     void number(int row, int column, double number, Look look, String format) {

@@ -95,13 +95,7 @@ final class PunchListSheet {
     /** A row for a new item; it has no place in the job file yet. */
     private static void room(Pen pen, int row) {
         pen.text(row, 0, "new", Look.SMALL);
-        for (int column = 1; column < WIDTHS.length; column++) {
-            if (column == RAISED || column == DUE || column == CLOSED) {
-                pen.noDay(row, column);
-            } else {
-                pen.text(row, column, "", Look.INPUT_TEXT);
-            }
-        }
+        pen.room(row, 1, WIDTHS.length - 1, RAISED, DUE, CLOSED);
     }
 
     private static void text(Pen pen, int row, int column, @Nullable Object text) {

@@ -58,12 +58,6 @@ final class ToRecordSheet {
         pen.text(row, 2, reading.instrument(), Look.TEXT);
         pen.text(row, 3, String.valueOf(reading.minutes()), Look.TEXT);
         pen.text(row, 4, String.join(", ", reading.findings()), Look.SMALL);
-        for (int column = VALUE; column < WIDTHS.length; column++) {
-            if (column == ON) {
-                pen.noDay(row, column);
-            } else {
-                pen.text(row, column, "", Look.INPUT_TEXT);
-            }
-        }
+        pen.room(row, VALUE, WIDTHS.length - 1, ON);
     }
 }
