@@ -22,6 +22,8 @@ final class SummarySheet {
                     + "its failing side; here both stand to the nearest digit. Gates, findings and the verdicts at issue are those "
                     + "of this revision: they follow only when the shop takes the change into the job file and issues again.";
 
+    private static final int MOST_FINDINGS = 3;
+
     private final Dossier dossier;
     private final Pen pen;
     private int row;
@@ -70,13 +72,18 @@ final class SummarySheet {
             pen.text(row, 1, report.state().toString(), Look.WORD);
             rest(report.gate().meaning(), "");
             for (Reason reason : report.reasons()) {
-                line("", "", reason.state() + ": " + reason.text(), String.join(", ", reason.findings()));
+                line("", "", reason.state() + ": " + reason.text(), few(reason.findings()));
             }
             for (Waiver waiver : report.waivers()) {
                 line("", "", waived(waiver), waiver.finding());
             }
         }
         Marks.states(pen.sheet(), first, row - 1, 1);
+    }
+
+    private static String few(List<String> findings) {
+        String some = String.join(", ", findings.subList(0, Math.min(MOST_FINDINGS, findings.size())));
+        return findings.size() <= MOST_FINDINGS ? some : some + ", and " + (findings.size() - MOST_FINDINGS) + " more";
     }
 
     /** With the figure that was let pass. */
