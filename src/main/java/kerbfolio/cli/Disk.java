@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
+import kerbfolio.fingerprint.Tree;
 
 /**
  * Everything that changes the disk while a dossier is written, one step after another.
@@ -34,11 +32,7 @@ record Disk(Runnable step) {
         if (!Files.exists(path)) {
             return;
         }
-        List<Path> all;
-        try (Stream<Path> walk = Files.walk(path)) {
-            all = walk.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path each : all) {
+        for (Path each : Tree.leavesFirst(path)) {
             step.run();
             Files.deleteIfExists(each);
         }

@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -38,6 +38,11 @@ final class IssuedFolder {
      */
     boolean write(Map<String, byte[]> files, boolean replace) throws IOException {
         Files.createDirectories(folder.toAbsolutePath().getParent());
+        boolean isLink = Files.isSymbolicLink(folder);
+        if ((isLink || Files.exists(folder)) && !Files.isDirectory(folder)) {
+            throw there(
+                    isLink ? "is a link that leads to no folder; remove it" : "is a file and no folder; move it away");
+        }
         try (Claim claim = claim(files)) {
             if (claim == null) {
                 return false;
@@ -46,18 +51,22 @@ final class IssuedFolder {
                 if (holds(files)) {
                     return false;
                 }
+                if (isLink) {
+                    throw there("is a link to a folder; remove it, or give the folder it leads to");
+                }
                 foreign(files);
                 if (!replace) {
-                    throw new FileAlreadyExistsException(
-                            folder.toString(),
-                            null,
-                            "was issued before with other content; raise the revision, or --replace");
+                    throw there("was issued before with other content; raise the revision, or --replace");
                 }
             }
             fill(claim.fresh(), files);
             exchange(claim);
         }
         return true;
+    }
+
+    private FileAlreadyExistsException there(String reason) {
+        return new FileAlreadyExistsException(folder.toString(), null, reason);
     }
 
     /** Null if there is none to be had and none is needed: a folder nobody may write can hold this dossier already. */
@@ -99,26 +108,27 @@ final class IssuedFolder {
 
     /** What somebody else put there, such as a signed scan, is never taken away with the old revision. */
     private void foreign(Map<String, byte[]> files) throws IOException {
-        try (Stream<Path> all = Files.list(folder)) {
-            Optional<Path> other = all.filter(path -> !files.containsKey(String.valueOf(path.getFileName())))
+        try (Stream<Path> listed = Files.list(folder)) {
+            List<Path> all = listed.toList();
+            if (all.isEmpty()) {
+                throw there("is an empty folder; remove it");
+            }
+            Optional<Path> other = all.stream()
+                    .filter(path ->
+                            !Files.isRegularFile(path) || !files.containsKey(String.valueOf(path.getFileName())))
                     .findFirst();
             if (other.isPresent()) {
-                throw new FileAlreadyExistsException(
-                        folder.toString(),
-                        null,
-                        "holds " + other.get().getFileName()
-                                + ", which is not of this program; move it or raise the revision");
+                throw there("holds " + (Files.isDirectory(other.get()) ? "a folder " : "")
+                        + other.get().getFileName()
+                        + ", which is not of this program; move it or raise the revision");
             }
         }
     }
 
     private boolean holds(Map<String, byte[]> files) throws IOException {
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            try {
-                if (!Arrays.equals(Files.readAllBytes(folder.resolve(file.getKey())), file.getValue())) {
-                    return false;
-                }
-            } catch (NoSuchFileException missing) {
+            Path path = folder.resolve(file.getKey());
+            if (!Files.isRegularFile(path) || !Arrays.equals(Files.readAllBytes(path), file.getValue())) {
                 return false;
             }
         }

@@ -3,6 +3,7 @@ package kerbfolio.cli;
 import java.io.InputStream;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.concurrent.Callable;
 import kerbfolio.fingerprint.Answer;
@@ -44,6 +45,12 @@ final class Prove implements Callable<Integer> {
 
     @Override
     public Integer call() throws Exception {
+        if (job != null && Files.isDirectory(job)) {
+            throw new FileSystemException(job.toString(), null, "is a folder and no job file");
+        }
+        if (job != null && !Files.exists(job)) {
+            throw new NoSuchFileException(job.toString());
+        }
         Proof proof;
         try {
             var now = new Making(Kerbfolio.program(), templates);

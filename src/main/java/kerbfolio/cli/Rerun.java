@@ -22,11 +22,13 @@ import kerbfolio.release.Release;
 /**
  * A job file read and every check run again: what the commands start from.
  *
+ * @param file the job
+ * @param sets the requirement sets in force
+ * @param car the car
  * @param release the gates
- * @param dossier what is printed
- * @param inputs the job file, and all else the dossier is made from
+ * @param making what else a dossier is made from
  */
-record Rerun(Release release, Dossier dossier, Inputs inputs) {
+record Rerun(JobFile file, RequirementSets sets, Car car, Release release, Making making) {
     static Rerun of(Path path) throws Complaints, IOException {
         return of(path, new Making(Kerbfolio.program(), null));
     }
@@ -43,19 +45,27 @@ record Rerun(Release release, Dossier dossier, Inputs inputs) {
                 .map(check -> Examination.of(check, car, limits))
                 .toList();
         Names.check(file, examinations);
-        var release = new Release(file.job(), examinations, limits);
-        var inputs = Inputs.of(file, sets, release, making);
-        String fingerprint = inputs.record().fingerprint();
-        return new Rerun(release, Dossier.of(car, release, limits, making.program(), fingerprint), inputs);
+        return new Rerun(file, sets, car, new Release(file.job(), examinations, limits), making);
     }
 
-    JobFile file() {
-        return inputs.job();
+    /** What is printed, but for the fingerprint, which takes the prints of all photographs. */
+    Dossier dossier() {
+        return dossier("");
+    }
+
+    Dossier dossier(String fingerprint) {
+        return Dossier.of(car, release, sets.limits(), making.program(), fingerprint);
+    }
+
+    /** All a dossier is made from. */
+    Inputs inputs() throws Complaints, IOException {
+        return Inputs.of(file, sets, release, making);
     }
 
     /** The dossier's files. */
     Issued issued() throws Complaints, IOException {
-        return Issued.of(dossier, inputs);
+        Inputs inputs = inputs();
+        return Issued.of(dossier(inputs.record().fingerprint()), inputs);
     }
 
     int exitCode() {

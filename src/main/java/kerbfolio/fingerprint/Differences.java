@@ -7,10 +7,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import kerbfolio.fingerprint.DossierRecord.Hashed;
 import kerbfolio.fingerprint.DossierRecord.HashedSet;
+import kerbfolio.job.JobFile;
 import kerbfolio.pdf.PdfFile;
 import kerbfolio.pdf.UnreadablePdf;
+import kerbfolio.photo.Prints;
+import kerbfolio.reading.Complaints;
 
 /** What a record names, against what there is. */
 final class Differences {
@@ -57,6 +61,25 @@ final class Differences {
             differing.add("the file " + file + " is not the " + recorded.file() + " the record names: "
                     + contrast(recorded.sha256(), found));
         }
+    }
+
+    /** Which prints a record names are not those this program makes beside a job file, which is the one of the record. */
+    static List<String> prints(Path job, DossierRecord record) throws IOException {
+        var differing = new ArrayList<String>();
+        try {
+            Map<String, String> made = Inputs.hashed(Prints.of(JobFile.read(job))).stream()
+                    .collect(Collectors.toMap(Hashed::file, Hashed::sha256));
+            for (Hashed print : record.prints()) {
+                String found = made.getOrDefault(print.file(), "none");
+                if (!found.equals(print.sha256())) {
+                    differing.add("the photograph inside, " + print.file() + ", is not the print of the file given: "
+                            + contrast(print.sha256(), found));
+                }
+            }
+        } catch (Complaints e) {
+            differing.add("the job file given cannot be printed: " + e.list().get(0));
+        }
+        return differing;
     }
 
     /** What differs of the requirement sets a dossier was issued by and those of a rerun. */

@@ -12,15 +12,17 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What a dossier was made from, each by its SHA-256; it travels inside the PDF. Of a picture or paper the job names it
- * holds the hash of the original, whatever of it is printed.
+ * holds the hash of the original, and of a photograph that of the print as well, which is what the pages show.
  *
  * @param files in the order the job names them, each once
+ * @param prints by the name of the photograph
  * @param sets the home set, the program's own rules, the sets for comparison
  */
 public record DossierRecord(
         @Must @Means("the program with its version") String program,
         @Must @Means("the job file") Hashed job,
         @Means("files beside it that the job names") List<Hashed> files,
+        @Means("its photographs as they are printed") List<Hashed> prints,
         @Means("requirement sets in force") List<HashedSet> sets,
 
         @Means("hash of the shop's own templates, if they were used") @Nullable
@@ -60,6 +62,7 @@ public record DossierRecord(
     /** A record without lists is one with empty lists. */
     public DossierRecord {
         files = files == null ? List.of() : List.copyOf(files);
+        prints = prints == null ? List.of() : List.copyOf(prints);
         sets = sets == null ? List.of() : List.copyOf(sets);
     }
 

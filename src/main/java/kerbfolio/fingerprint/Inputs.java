@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.function.Supplier;
 import kerbfolio.check.RequirementSets;
 import kerbfolio.check.SetFile;
@@ -17,7 +16,7 @@ import kerbfolio.job.NamedFile;
 import kerbfolio.pdf.Attachment;
 import kerbfolio.pdf.Attachment.Relation;
 import kerbfolio.photo.Print;
-import kerbfolio.reading.Complaint;
+import kerbfolio.photo.Prints;
 import kerbfolio.reading.Complaints;
 import kerbfolio.reading.JsonWriter;
 import kerbfolio.release.Release;
@@ -28,38 +27,42 @@ import kerbfolio.release.Release;
  * @param job the job file
  * @param sets the requirement sets in force
  * @param findings what was found, as programs read it
+ * @param prints the photographs as they are printed, by the name of their file
  * @param making what else goes in
  * @param record all of that by hash
  */
 @SuppressWarnings("ArrayRecordComponent") // never compared
-public record Inputs(JobFile job, List<SetFile> sets, byte[] findings, Making making, DossierRecord record) {
+public record Inputs(
+        JobFile job,
+        List<SetFile> sets,
+        byte[] findings,
+        Map<String, Print> prints,
+        Making making,
+        DossierRecord record) {
     /** Keeps its own list. */
     public Inputs {
         sets = List.copyOf(sets);
     }
 
     /**
-     * Takes the hashes.
+     * Makes the prints and takes the hashes.
      *
-     * @throws Complaints if the job file is called like a file the program puts beside it into the PDF
+     * @throws Complaints with every photograph that cannot be printed
      * @throws IOException if a file the job names cannot be read any more
      */
     public static Inputs of(JobFile job, RequirementSets sets, Release release, Making making)
             throws Complaints, IOException {
         byte[] findings = JsonWriter.write(FindingsFile.of(release));
-        String name = name(job);
-        if (Set.of(DossierRecord.FILE, Issued.WORKBOOK, Issued.FINDINGS).contains(name)) {
-            throw new Complaints(List.of(new Complaint(
-                    name, 1, 1, "", "a file of the dossier is called `" + name + "`; rename the job file")));
-        }
+        Map<String, Print> prints = Prints.of(job);
         var record = new DossierRecord(
                 making.program(),
-                new Hashed(name, Sha256.of(job.bytes())),
+                new Hashed(name(job), Sha256.of(job.bytes())),
                 named(job, making.known()),
+                hashed(prints),
                 sets.files().stream().map(Inputs::hashed).toList(),
                 making.templatesHash(),
                 Sha256.of(findings));
-        return new Inputs(job, sets.files(), findings, making, record);
+        return new Inputs(job, sets.files(), findings, prints, making, record);
     }
 
     private static String name(JobFile job) {
@@ -79,6 +82,13 @@ public record Inputs(JobFile job, List<SetFile> sets, byte[] findings, Making ma
         return List.copyOf(files.values());
     }
 
+    static List<Hashed> hashed(Map<String, Print> prints) {
+        return prints.entrySet().stream()
+                .map(print ->
+                        new Hashed(print.getKey(), Sha256.of(print.getValue().jpeg())))
+                .toList();
+    }
+
     private static HashedSet hashed(SetFile file) {
         return new HashedSet(file.set().set(), file.set().edition(), file.own(), Sha256.of(file.bytes()));
     }
@@ -88,7 +98,7 @@ public record Inputs(JobFile job, List<SetFile> sets, byte[] findings, Making ma
      * the figures of the tables and not the dossier over again, so they are data and no alternative to it (ISO 19005-3,
      * annex E).
      */
-    List<Attachment> inside(Supplier<byte[]> workbook, Map<String, Print> prints) {
+    List<Attachment> inside(Supplier<byte[]> workbook) {
         var inside = new ArrayList<Attachment>();
         inside.add(new Attachment(
                 name(job),

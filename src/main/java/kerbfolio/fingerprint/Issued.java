@@ -1,6 +1,5 @@
 package kerbfolio.fingerprint;
 
-import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -10,9 +9,6 @@ import kerbfolio.dossier.Dossier;
 import kerbfolio.fingerprint.DossierRecord.Hashed;
 import kerbfolio.pdf.DossierPdf;
 import kerbfolio.pdf.Pdf;
-import kerbfolio.photo.Print;
-import kerbfolio.photo.Prints;
-import kerbfolio.reading.Complaints;
 import kerbfolio.reading.JsonWriter;
 import kerbfolio.workbook.Workbook;
 
@@ -42,19 +38,17 @@ public record Issued(DossierRecord record, Map<String, byte[]> files, List<Strin
     /**
      * Writes the files into memory, the workbook beside the pages.
      *
-     * @throws Complaints with every photograph that cannot be printed
-     * @throws IOException if one was taken away since the job was read
+     * @param dossier what is printed, with the fingerprint of the inputs' record
      */
-    public static Issued of(Dossier dossier, Inputs inputs) throws Complaints, IOException {
+    public static Issued of(Dossier dossier, Inputs inputs) {
         var workbook = new FutureTask<byte[]>(() -> Workbook.write(dossier));
         var beside = new Thread(workbook, "workbook");
         beside.setDaemon(true); // pages that fail do not wait for it
         beside.start();
-        Map<String, Print> prints = Prints.of(inputs.job());
         Pdf pdf = DossierPdf.write(
                 dossier,
-                inputs.inside(() -> outcome(workbook), prints),
-                prints,
+                inputs.inside(() -> outcome(workbook)),
+                inputs.prints(),
                 inputs.making().templates());
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(PDF, pdf.content());

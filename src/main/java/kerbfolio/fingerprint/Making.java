@@ -20,6 +20,6 @@ public record Making(String program, @Nullable Path templates, Map<String, Strin
 
     @Nullable
     String templatesHash() throws IOException {
-        return templates == null ? null : Sha256.ofFolder(templates);
+        return templates == null ? null : Sha256.ofTemplates(templates);
     }
 }

@@ -87,11 +87,15 @@ final class Parts {
     private String page(int page) throws UnreadablePdf {
         String words = issued.words(page);
         byte[] drawing = issued.drawing(page);
+        byte[][] pictures = issued.pictures(page);
         try {
             if (!words.equals(given.words(page))) {
                 return "the text of page " + page + " differs";
             }
-            return Arrays.equals(drawing, given.drawing(page)) ? "" : "what is drawn on page " + page + " differs";
+            if (!Arrays.equals(drawing, given.drawing(page))) {
+                return "what is drawn on page " + page + " differs";
+            }
+            return Arrays.deepEquals(pictures, given.pictures(page)) ? "" : "a picture on page " + page + " differs";
         } catch (UnreadablePdf e) {
             return "page " + page + " " + e.getMessage();
         }

@@ -101,14 +101,14 @@ public final class Prover {
         if (inside.isPresent()) {
             return inside.get();
         }
-        List<String> beside = job == null ? List.of() : Differences.beside(job, record);
-        if (!beside.isEmpty()) {
-            return new Proof(
-                    Answer.OTHER_JOB,
-                    beside,
-                    "Give the job file this dossier was issued from, or issue a new revision from the present one.");
-        }
         try (Unpacked unpacked = Unpacked.of(pdf, record)) {
+            List<String> beside = job == null ? List.of() : Differences.beside(job, record);
+            if (!beside.isEmpty()) {
+                return new Proof(
+                        Answer.OTHER_JOB,
+                        beside,
+                        "Give the job file this dossier was issued from, or issue a new revision from the present one.");
+            }
             return rerun(given, pdf, record, unpacked.job());
         }
     }
@@ -123,6 +123,12 @@ public final class Prover {
             String own = set.own() ? Differences.inside(pdf, set.file(), set.sha256()) : "";
             if (!own.isEmpty()) {
                 return Optional.of(new Proof(Answer.OTHER_JOB, "the shop's own requirement set inside, " + own, ASK));
+            }
+        }
+        for (Hashed print : record.prints()) {
+            String photograph = Differences.inside(pdf, print.file(), print.sha256());
+            if (!photograph.isEmpty()) {
+                return Optional.of(new Proof(Answer.CHANGED, "the photograph inside, " + photograph, ASK));
             }
         }
         String findings = Differences.inside(pdf, Issued.FINDINGS, record.findings());
@@ -168,19 +174,27 @@ public final class Prover {
         return compare(given, pdf, record, again.file(Issued.PDF));
     }
 
-    private Proof compare(byte[] given, PdfFile pdf, DossierRecord record, byte[] again) throws UnreadablePdf {
+    private Proof compare(byte[] given, PdfFile pdf, DossierRecord record, byte[] again) throws IOException {
         if (!Arrays.equals(given, again)) {
             return new Proof(Answer.CHANGED, Parts.differing(pdf, given, again), ASK);
+        }
+        List<String> prints = job == null ? List.of() : Differences.prints(job, record);
+        if (!prints.isEmpty()) {
+            return new Proof(Answer.CHANGED, prints, ASK);
         }
         var found = new ArrayList<String>();
         found.add(record.job().file() + ", taken out of it and rerun by " + now.program()
                 + ", gives this PDF again, byte for byte");
         if (job == null && !record.files().isEmpty()) {
-            found.add("papers and pictures recorded by their hash and not compared: "
+            found.add("originals of papers and pictures, recorded by their hash and not compared: "
                     + record.files().stream().map(Hashed::file).collect(Collectors.joining(", "))
                     + "; --job FILE compares them");
         } else if (job != null) {
             found.add("the job file given, and what lies beside it, are those of the record");
+        }
+        if (record.templates() != null) {
+            found.add("it was issued with templates of the shop's own, so the words on its pages are the shop's own"
+                    + " and not this program's");
         }
         return new Proof(
                 Answer.HOLDS,
@@ -223,6 +237,7 @@ public final class Prover {
         all.add("issued by " + program + "; this is " + now.program()
                 + ", and two versions need not print the same pages");
         all.addAll(found);
+        all.add("its pages, its workbook and its pictures were not compared");
         return new Proof(Answer.OTHER_PROGRAM, all, "Prove it with " + program + ".");
     }
 }

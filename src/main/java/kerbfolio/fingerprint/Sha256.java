@@ -36,24 +36,28 @@ final class Sha256 {
     }
 
     /**
-     * A folder with all that is below it: the hash of its list of files, each line the file's hash, two spaces and its
-     * path from the folder with {@code /} between, in the order of the paths.
+     * A folder of templates with those below it: the hash of its list of templates and style sheets, each line the file's
+     * hash, two spaces and its path from the folder with {@code /} between, in the order of the paths.
      */
-    static String ofFolder(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
-            throw new FileSystemException(folder.toString(), null, "there is no such folder");
+    static String ofTemplates(Path given) throws IOException {
+        if (!Files.isDirectory(given)) {
+            throw new FileSystemException(given.toString(), null, "there is no such folder");
         }
+        Path folder = given.toRealPath(); // a walk does not set out from a link
         List<Path> files;
         try (Stream<Path> all = Files.walk(folder)) {
             files = all.filter(Files::isRegularFile).limit(MOST_FILES + 1).toList();
         }
         if (files.size() > MOST_FILES) {
             throw new FileSystemException(
-                    folder.toString(), null, "holds more than " + MOST_FILES + " files; name the folder of templates");
+                    given.toString(), null, "holds more than " + MOST_FILES + " files; name the folder of templates");
         }
         var lines = new TreeMap<String, String>();
         for (Path file : files) {
-            lines.put(folder.relativize(file).toString().replace('\\', '/'), of(file));
+            String name = folder.relativize(file).toString().replace('\\', '/');
+            if (name.endsWith(".ftlx") || name.endsWith(".css")) {
+                lines.put(name, of(file));
+            }
         }
         var list = new StringBuilder();
         lines.forEach(

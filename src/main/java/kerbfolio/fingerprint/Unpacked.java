@@ -1,16 +1,16 @@
 package kerbfolio.fingerprint;
 
 import java.io.IOException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.util.Comparator;
-import java.util.List;
-import java.util.stream.Stream;
 import kerbfolio.fingerprint.DossierRecord.Hashed;
 import kerbfolio.fingerprint.DossierRecord.HashedSet;
+import kerbfolio.job.PlainName;
 import kerbfolio.pdf.PdfFile;
 import kerbfolio.pdf.UnreadablePdf;
+import kerbfolio.reading.Quoted;
 
 /**
  * A job file taken out of a PDF, in a folder of its own that is gone when it is closed, with what lay beside it: the
@@ -23,10 +23,10 @@ final class Unpacked implements AutoCloseable {
     private static final long MOST_BYTES = 400_000_000;
 
     private final Path folder;
-    private final Path job;
+    private final String job;
     private long written;
 
-    private Unpacked(Path folder, Path job) {
+    private Unpacked(Path folder, String job) {
         this.folder = folder;
         this.job = job;
     }
@@ -40,23 +40,17 @@ final class Unpacked implements AutoCloseable {
     }
 
     private static boolean isBeside(String name) {
-        try {
-            Path path = Path.of(name);
-            return !name.contains("\\")
-                    && !name.contains(":")
-                    && !path.isAbsolute()
-                    && path.equals(path.normalize())
-                    && !path.startsWith("..")
-                    && !path.toString().isEmpty();
-        } catch (InvalidPathException e) {
-            return false;
-        }
+        return PlainName.objection(name).isEmpty();
     }
 
-    /** Takes a job out of a PDF; the record is orderly, and what it names by hash was compared. */
+    /**
+     * Takes a job out of a PDF; the record is orderly, and what it names by hash was compared.
+     *
+     * @throws UnreadablePdf if it holds a file this machine cannot
+     * @throws FileSystemException if there is no folder for temporary files
+     */
     static Unpacked of(PdfFile pdf, DossierRecord record) throws IOException {
-        Path folder = Files.createTempDirectory("kerbfolio-prove-");
-        var unpacked = new Unpacked(folder, folder.resolve(record.job().file()));
+        var unpacked = new Unpacked(temporary(), record.job().file());
         try {
             unpacked.write(record.job().file(), pdf);
             for (HashedSet set : record.sets()) {
@@ -74,30 +68,45 @@ final class Unpacked implements AutoCloseable {
         }
     }
 
+    private static Path temporary() throws FileSystemException {
+        try {
+            return Files.createTempDirectory("kerbfolio-prove-");
+        } catch (IOException e) {
+            var said = new FileSystemException(
+                    System.getProperty("java.io.tmpdir"),
+                    null,
+                    "is the folder for temporary files, and the job cannot be unpacked there;"
+                            + " make it, or free what keeps it from being written");
+            said.initCause(e);
+            throw said;
+        }
+    }
+
     private void write(String name, PdfFile pdf) throws IOException {
-        Path file = folder.resolve(name);
-        if (!Files.exists(file)) {
-            byte[] content = pdf.attachment(name);
-            written += content == null ? 0 : content.length;
-            if (written > MOST_BYTES) { // many names can stand for one file
-                throw new UnreadablePdf("holds more than " + MOST_BYTES / 1_000_000 + " MB; no dossier does");
-            }
+        byte[] content = pdf.attachment(name);
+        written += content == null ? 0 : content.length;
+        if (written > MOST_BYTES) { // many names can stand for one file
+            throw new UnreadablePdf("holds more than " + MOST_BYTES / 1_000_000 + " MB; no dossier does");
+        }
+        try {
+            Path file = folder.resolve(name);
             Files.createDirectories(file.getParent());
             Files.write(file, content == null ? new byte[0] : content);
+        } catch (FileSystemException | InvalidPathException e) {
+            String reason =
+                    e instanceof FileSystemException file ? file.getReason() : "its locale lacks a letter of it";
+            throw new UnreadablePdf("cannot be unpacked: this machine cannot hold the name " + Quoted.of(name)
+                    + (reason == null ? "" : ": " + reason));
         }
     }
 
     Path job() {
-        return job;
+        return folder.resolve(job);
     }
 
     @Override
     public void close() throws IOException {
-        List<Path> all;
-        try (Stream<Path> walk = Files.walk(folder)) {
-            all = walk.sorted(Comparator.reverseOrder()).toList();
-        }
-        for (Path path : all) {
+        for (Path path : Tree.leavesFirst(folder)) {
             Files.delete(path);
         }
     }

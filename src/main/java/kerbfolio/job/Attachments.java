@@ -37,12 +37,20 @@ record Attachments(Path folder) {
     /** The real place of an attachment. */
     Path find(String name) throws IOException {
         Path written = path(name);
-        if (written.isAbsolute() || name.startsWith("/") || name.matches("[A-Za-z]:.*")) {
+        if (written.isAbsolute() || name.startsWith("/") || name.matches("[A-Za-z]:/.*")) {
             throw new Refused(Quoted.of(name) + " is an absolute path; write it from the folder of the job file");
         }
         Path file = folder.resolve(written).normalize();
         if (!file.startsWith(folder)) {
             throw outside(name);
+        }
+        String plain = folder.relativize(file).toString().replace('\\', '/');
+        Optional<String> objection = PlainName.objection(plain);
+        if (objection.isPresent()) {
+            throw new Refused(Quoted.of(name) + " " + objection.get());
+        }
+        if (!plain.equals(name)) {
+            throw new Refused(Quoted.of(name) + " is a roundabout way to write it; write " + Quoted.of(plain));
         }
         Path real;
         try {
@@ -69,7 +77,7 @@ record Attachments(Path folder) {
         try {
             return Path.of(name);
         } catch (InvalidPathException e) {
-            throw new Refused(Quoted.of(name) + " cannot be a file's name; rename the file");
+            throw new Refused(Quoted.of(name) + " cannot be the name of a file on this machine; rename the file");
         }
     }
 

@@ -2,9 +2,13 @@ package kerbfolio.job;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import kerbfolio.reading.Complaint;
 import kerbfolio.reading.Complaints;
 import kerbfolio.reading.Parsed;
 import kerbfolio.reading.Places;
+import kerbfolio.reading.Quoted;
 import kerbfolio.reading.RecordReader;
 
 /**
@@ -26,8 +30,13 @@ public record JobFile(Job job, Path file, byte[] bytes, Places places) {
      */
     public static JobFile read(Path file) throws Complaints, IOException {
         byte[] bytes = RecordReader.bytes(file);
-        Parsed<Job> parsed = RecordReader.read(
-                String.valueOf(file.getFileName()), bytes, Job.class, new Consistency(Attachments.beside(file)));
+        String name = String.valueOf(file.getFileName());
+        Optional<String> objection = PlainName.objection(name);
+        if (objection.isPresent()) {
+            throw new Complaints(List.of(
+                    new Complaint(name, 1, 1, "", "the job file's name " + Quoted.of(name) + " " + objection.get())));
+        }
+        Parsed<Job> parsed = RecordReader.read(name, bytes, Job.class, new Consistency(Attachments.beside(file)));
         return new JobFile(parsed.value(), file, bytes, parsed.places());
     }
 

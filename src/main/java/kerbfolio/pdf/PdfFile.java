@@ -11,6 +11,7 @@ import com.lowagie.text.pdf.PdfReader;
 import com.lowagie.text.pdf.PdfString;
 import com.lowagie.text.pdf.parser.PdfTextExtractor;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Map;
 import java.util.Set;
@@ -108,6 +109,23 @@ public final class PdfFile implements AutoCloseable {
     /** What is drawn on a page, counted from 1, in the PDF's own operators. */
     public byte[] drawing(int page) throws UnreadablePdf {
         return reading(() -> reader.getPageContent(page));
+    }
+
+    /** The pictures of a page, counted from 1, as they are packed, in the order of their names. */
+    public byte[][] pictures(int page) throws UnreadablePdf {
+        return reading(() -> {
+            var pictures = new ArrayList<byte[]>();
+            PdfDictionary resources = reader.getPageN(page).getAsDict(PdfName.RESOURCES);
+            PdfDictionary objects = resources == null ? null : resources.getAsDict(PdfName.XOBJECT);
+            if (objects != null) {
+                for (PdfName name : new TreeSet<>(objects.getKeys())) {
+                    if (PdfReader.getPdfObject(objects.get(name)) instanceof PRStream picture) {
+                        pictures.add(PdfReader.getStreamBytesRaw(picture));
+                    }
+                }
+            }
+            return pictures.toArray(byte[][]::new);
+        });
     }
 
     /** Title, dates, program and the like, by their key. */

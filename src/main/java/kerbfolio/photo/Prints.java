@@ -28,6 +28,9 @@ public final class Prints {
         List<Photo> photos = file.job().photos();
         for (int i = 0; i < photos.size(); i++) {
             String name = photos.get(i).file();
+            if (prints.containsKey(name)) {
+                continue;
+            }
             try {
                 prints.put(name, Print.of(file.attachment(name)));
             } catch (Print.Unprintable e) {

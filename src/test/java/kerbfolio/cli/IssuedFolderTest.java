@@ -83,6 +83,33 @@ class IssuedFolderTest {
         assertTrue(Files.exists(folder().resolve("signed.pdf")));
     }
 
+    /** Whatever stands in the dossier's place is called what it is, and left alone. */
+    @Test
+    void whatIsNoDossiersFolderIsSaidToBe() throws IOException {
+        Path dossiers = Files.createDirectories(folder().getParent());
+        stands(
+                "is a link that leads to no folder; remove it",
+                Files.createSymbolicLink(folder(), dossiers.resolve("x")));
+        stands("is a file and no folder; move it away", Files.writeString(folder(), "a note"));
+        stands("is an empty folder; remove it", Files.createDirectory(folder()));
+        Path other = Files.createDirectory(parent.resolve("other"));
+        stands("is a link to a folder; remove it, or give", Files.createSymbolicLink(folder(), other));
+        Files.createDirectories(folder().resolve("a.txt"));
+        var refusal = assertThrows(FileAlreadyExistsException.class, () -> write("one", true));
+        assertTrue(refusal.getReason().startsWith("holds a folder a.txt, which is not of"), refusal.getReason());
+        assertEquals(List.of("1-A"), beside());
+    }
+
+    private void stands(String reason, Path there) throws IOException {
+        for (boolean replace : new boolean[] {false, true}) {
+            var refusal = assertThrows(FileAlreadyExistsException.class, () -> write("one", replace));
+            assertEquals(there.toString(), refusal.getFile());
+            assertTrue(refusal.getReason().startsWith(reason), refusal.getReason());
+            assertEquals(List.of("1-A"), beside());
+        }
+        Files.delete(there);
+    }
+
     @Test
     void aFileThatCannotBeWrittenLeavesTheOldDossierAsItWas() throws IOException {
         write("one", false);

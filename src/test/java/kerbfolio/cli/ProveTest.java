@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.awt.image.BufferedImage;
@@ -19,8 +20,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.UnaryOperator;
 import javax.imageio.ImageIO;
+import kerbfolio.Child;
 import kerbfolio.JobText;
+import kerbfolio.Main;
 import kerbfolio.check.SetFile;
+import kerbfolio.dossier.Dossier;
 import kerbfolio.fingerprint.DossierRecord;
 import kerbfolio.fingerprint.DossierRecord.Hashed;
 import kerbfolio.fingerprint.DossierRecord.HashedSet;
@@ -33,6 +37,8 @@ import kerbfolio.pdf.Attachment.Relation;
 import kerbfolio.pdf.DossierPdf;
 import kerbfolio.pdf.PdfFile;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledOnOs;
+import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Each answer of the command, on a PDF for which it is the right one. */
@@ -58,16 +64,27 @@ class ProveTest {
     /** The PDF of a job, issued from inputs somebody has meddled with. */
     private Path meddled(JobText job, UnaryOperator<Inputs> change) throws Exception {
         Rerun rerun = rerun(job, NOW);
-        return write(pdf(Issued.of(rerun.dossier(), change.apply(rerun.inputs()))));
+        Inputs inputs = change.apply(rerun.inputs());
+        return write(pdf(Issued.of(dossier(rerun, inputs), inputs)));
+    }
+
+    private static Dossier dossier(Rerun rerun, Inputs inputs) {
+        return rerun.dossier(inputs.record().fingerprint());
     }
 
     private static Inputs with(Inputs inputs, DossierRecord record) {
-        return new Inputs(inputs.job(), inputs.sets(), inputs.findings(), inputs.making(), record);
+        return new Inputs(inputs.job(), inputs.sets(), inputs.findings(), inputs.prints(), inputs.making(), record);
     }
 
     private static DossierRecord sets(DossierRecord record, List<HashedSet> sets) {
         return new DossierRecord(
-                record.program(), record.job(), record.files(), sets, record.templates(), record.findings());
+                record.program(),
+                record.job(),
+                record.files(),
+                record.prints(),
+                sets,
+                record.templates(),
+                record.findings());
     }
 
     private static Typed prove(Path pdf, String... options) {
@@ -136,7 +153,99 @@ class ProveTest {
         answers(
                 prove(pdf),
                 0,
-                "papers and pictures recorded by their hash and not compared: photos/a.jpg; --job FILE compares them");
+                "originals of papers and pictures, recorded by their hash and not compared: photos/a.jpg; --job FILE compares them");
+    }
+
+    /** A job with one photograph larger than a page shows, all of one colour. */
+    private JobText photographed(int colour) throws IOException {
+        var picture = new BufferedImage(1800, 1200, BufferedImage.TYPE_INT_RGB);
+        for (int x = 0; x < picture.getWidth(); x++) {
+            for (int y = 0; y < picture.getHeight(); y++) {
+                picture.setRGB(x, y, colour);
+            }
+        }
+        assertTrue(ImageIO.write(picture, "jpg", folder.resolve("a.jpg").toFile()));
+        return JobText.blank().add("photos", "{ file: a.jpg }");
+    }
+
+    private static Inputs swapped(Inputs inputs, Inputs other, DossierRecord record) {
+        return new Inputs(inputs.job(), inputs.sets(), inputs.findings(), other.prints(), inputs.making(), record);
+    }
+
+    /** The pages show the print, so another print is another dossier, whatever its original was. */
+    @Test
+    void aPhotographSwappedForAnotherIsFound() throws Exception {
+        Inputs other = rerun(photographed(0xff0000), NOW).inputs();
+        Path pdf = meddled(photographed(0x00ff00), inputs -> swapped(inputs, other, inputs.record()));
+        answers(
+                prove(pdf),
+                1,
+                "was changed after it was issued.",
+                "the photograph inside, a.jpg, is not the one the record names: recorded SHA-256");
+        // The print alone exchanged in the record as well: another fingerprint, and no print of the file given.
+        Rerun rerun = rerun(photographed(0x00ff00), NOW);
+        DossierRecord was = rerun.inputs().record();
+        var record = new DossierRecord(
+                was.program(), was.job(), was.files(), other.record().prints(), was.sets(), null, was.findings());
+        assertNotEquals(was.fingerprint(), record.fingerprint());
+        Inputs forged = swapped(rerun.inputs(), other, record);
+        Path consistent = write(pdf(Issued.of(dossier(rerun, forged), forged)));
+        answers(prove(consistent), 0, "with the one at the foot of the page", record.fingerprint());
+        answers(
+                prove(consistent, "--job", folder.resolve("job.yaml").toString()),
+                1,
+                "was changed after it was issued.",
+                "the photograph inside, a.jpg, is not the print of the file given: recorded SHA-256");
+    }
+
+    /** Without UTF-8 names a file called so cannot be unpacked; that is the machine's fault and not the dossier's. */
+    @Test
+    @EnabledOnOs(OS.LINUX) // where a child's locale rules what a file may be called
+    void aNameThisMachineCannotHoldIsSaidToBeIt() throws Exception {
+        Path pdf = naming("Türe.jpg");
+        Child.Outcome outcome = Child.java().run(Main.class, "prove", pdf.toString());
+        assertEquals(3, outcome.exitCode(), outcome.out());
+        assertTrue(
+                outcome.out().contains("dossier.pdf: cannot be unpacked: this machine cannot hold the name `T"),
+                outcome.out());
+    }
+
+    /** A PDF whose record names one more file. */
+    private Path naming(String name) throws Exception {
+        return meddled(JobText.blank(), inputs -> {
+            DossierRecord was = inputs.record();
+            List<Hashed> files = List.of(new Hashed(name, OTHER_HASH));
+            return with(
+                    inputs,
+                    new DossierRecord(was.program(), was.job(), files, List.of(), was.sets(), null, was.findings()));
+        });
+    }
+
+    /** Names out of a PDF are anybody's, and where the job was unpacked is nobody's business. */
+    @Test
+    void aNameThatCannotBeUnpackedIsSaidWithoutThePlace() throws Exception {
+        for (String name : List.of("job.yaml/x", "x".repeat(300))) {
+            Path pdf = naming(name);
+            Typed typed = prove(pdf);
+            assertEquals(3, typed.exitCode(), typed.out());
+            assertTrue(typed.sentence().contains("cannot hold the name `" + name.substring(0, 10)), typed.err());
+            assertFalse(typed.err().contains("kerbfolio-prove-"), typed.err());
+        }
+        Path pdf = write(pdf(rerun(JobText.blank(), NOW).issued()));
+        Path none = folder.resolve("none");
+        Child.Outcome outcome = Child.java("-Djava.io.tmpdir=" + none).run(Main.class, "prove", pdf.toString());
+        assertEquals(3, outcome.exitCode(), outcome.out());
+        assertTrue(outcome.out().contains(none + ": is the folder for temporary files"), outcome.out());
+        assertFalse(outcome.out().contains("kerbfolio-prove-"), outcome.out());
+    }
+
+    @Test
+    void aJobFileThatIsNotThereIsNoOtherJob() throws Exception {
+        Path pdf = write(pdf(rerun(JobText.blank(), NOW).issued()));
+        Typed typo = prove(pdf, "--job", folder.resolve("TYPO").toString());
+        assertEquals(3, typo.exitCode());
+        assertEquals("There is no file " + folder.resolve("TYPO"), typo.sentence());
+        assertEquals(3, prove(pdf, "--job", folder.toString()).exitCode());
     }
 
     @Test
@@ -180,7 +289,7 @@ class ProveTest {
         // The same job, issued by a program that prints another word: same record, other pages.
         Rerun rerun = rerun(JobText.onTwoAxles(), NOW);
         Rerun other = rerun(JobText.onTwoAxles().with("job.customer", "Somebody Else"), NOW);
-        Path pdf = write(pdf(Issued.of(other.dossier(), rerun.inputs())));
+        Path pdf = write(pdf(Issued.of(dossier(other, rerun.inputs()), rerun.inputs())));
         answers(
                 prove(pdf),
                 1,
@@ -199,6 +308,7 @@ class ProveTest {
                     new JobFile(job.job(), job.file(), lighter, job.places()),
                     inputs.sets(),
                     inputs.findings(),
+                    inputs.prints(),
                     inputs.making(),
                     inputs.record());
         });
@@ -220,6 +330,7 @@ class ProveTest {
                                 .map(set -> set.own() ? new SetFile(set.set(), true, new byte[] {'x'}) : set)
                                 .toList(),
                         inputs.findings(),
+                        inputs.prints(),
                         inputs.making(),
                         inputs.record()));
         answers(
@@ -238,6 +349,7 @@ class ProveTest {
                 "another version of the program issued it.",
                 "issued by Kerbfolio 0.0.1; this is " + Kerbfolio.program(),
                 "the findings come out the same",
+                "its pages, its workbook and its pictures were not compared",
                 "Prove it with Kerbfolio 0.0.1.");
         Rerun rerun = rerun(JobText.onTwoAxles(), old);
         Rerun heavier = rerun(JobText.onTwoAxles().with("weighings.as-delivered.axles.front", "854 kg"), old);
@@ -247,18 +359,20 @@ class ProveTest {
                 inputs.job(),
                 inputs.sets(),
                 heavier.inputs().findings(),
+                inputs.prints(),
                 old,
                 new DossierRecord(
                         record.program(),
                         record.job(),
                         record.files(),
+                        record.prints(),
                         record.sets(),
                         null,
                         heavier.inputs().record().findings()));
         rerun(JobText.onTwoAxles(), old);
         // 850 kg permitted: 36 kg left under 814 kg, 4 kg too few over 854 kg.
         answers(
-                prove(write(pdf(Issued.of(rerun.dossier(), differing)))),
+                prove(write(pdf(Issued.of(dossier(rerun, differing), differing)))),
                 1,
                 "another version of the program issued it.",
                 "axle-margin/front-axle-as-delivered: issued not met, -4 ± ",
@@ -326,7 +440,11 @@ class ProveTest {
         Path pdf = write(pdf(rerun(JobText.blank(), new Making(Kerbfolio.program(), templates))
                 .issued()));
         answers(prove(pdf), 1, "it was issued with other templates.", "Give their folder: --templates DIR.");
-        answers(prove(pdf, "--templates", templates.toString()), 0, "The record holds.");
+        answers(
+                prove(pdf, "--templates", templates.toString()),
+                0,
+                "The record holds.",
+                "the words on its pages are the shop's own");
         Files.writeString(templates.resolve("more.css"), "");
         answers(
                 prove(pdf, "--templates", templates.toString()),
@@ -349,10 +467,12 @@ class ProveTest {
                     new JobFile(job.job(), job.file(), wrong, job.places()),
                     inputs.sets(),
                     inputs.findings(),
+                    inputs.prints(),
                     inputs.making(),
                     new DossierRecord(
                             record.program(),
                             new Hashed("job.yaml", sha256(wrong)),
+                            List.of(),
                             List.of(),
                             record.sets(),
                             null,
@@ -376,18 +496,7 @@ class ProveTest {
     /** Names out of a PDF are anybody's: one that leads out of the folder is not followed. */
     @Test
     void aRecordThatNamesAFileElsewhereIsNotOurs() throws Exception {
-        Path pdf = meddled(JobText.blank(), inputs -> {
-            DossierRecord record = inputs.record();
-            return with(
-                    inputs,
-                    new DossierRecord(
-                            record.program(),
-                            record.job(),
-                            List.of(new Hashed("../outside.jpg", OTHER_HASH)),
-                            record.sets(),
-                            null,
-                            record.findings()));
-        });
+        Path pdf = naming("../outside.jpg");
         answers(prove(pdf), 2, "This is no dossier of this program.", "this program writes no such record");
     }
 

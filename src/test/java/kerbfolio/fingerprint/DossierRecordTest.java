@@ -7,22 +7,27 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import javax.imageio.ImageIO;
 import kerbfolio.JobText;
 import kerbfolio.check.RequirementSets;
 import kerbfolio.fingerprint.DossierRecord.Hashed;
 import kerbfolio.fingerprint.DossierRecord.HashedSet;
 import kerbfolio.job.JobFile;
+import kerbfolio.job.PlainName;
 import kerbfolio.reading.Complaints;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class DossierRecordTest {
     private static final String ABC = "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad";
+
+    private static final String OTHER = "0".repeat(64);
 
     @TempDir
     private Path folder = Path.of("");
@@ -46,6 +51,7 @@ class DossierRecordTest {
                 "Kerbfolio 0",
                 new Hashed("job.yaml", ABC),
                 List.of(new Hashed("photos/a b.jpg", ABC)),
+                List.of(new Hashed("photos/a b.jpg", OTHER)),
                 List.of(new HashedSet("shed", null, true, ABC), new HashedSet("house", "1", false, ABC)),
                 ABC,
                 ABC);
@@ -88,9 +94,13 @@ class DossierRecordTest {
 
     @Test
     void everyFileTheJobNamesIsRecordedOnceByItsOriginal() throws Exception {
-        for (String name : List.of("ticket.pdf", "a.jpg", "closed.jpg")) {
+        for (String name : List.of("ticket.pdf", "closed.jpg")) {
             Files.writeString(folder.resolve(name), "abc");
         }
+        Path photo = folder.resolve("a.jpg");
+        // Wider than a page shows: the print of it is another file.
+        assertTrue(ImageIO.write(new BufferedImage(1800, 900, BufferedImage.TYPE_INT_RGB), "jpg", photo.toFile()));
+        String original = Sha256.of(photo);
         JobText job = JobText.blank()
                 .add("documents", "{ file: ticket.pdf }")
                 .add("photos", "{ file: a.jpg }")
@@ -99,8 +109,12 @@ class DossierRecordTest {
                         "punch-list",
                         "{ id: \"1\", text: lamp, holds: none, closed: { by: B. Reader, date: 2026-10-01, photo: closed.jpg } }");
         assertEquals(
-                List.of(new Hashed("ticket.pdf", ABC), new Hashed("a.jpg", ABC), new Hashed("closed.jpg", ABC)),
+                List.of(new Hashed("ticket.pdf", ABC), new Hashed("a.jpg", original), new Hashed("closed.jpg", ABC)),
                 record(job).files());
+        Inputs inputs = inputs(job);
+        String print = Sha256.of(inputs.prints().get("a.jpg").jpeg());
+        assertNotEquals(original, print);
+        assertEquals(List.of(new Hashed("a.jpg", print)), inputs.record().prints());
         var known = new Making("Kerbfolio 0", null, Map.of("a.jpg", "0".repeat(64)));
         assertEquals(
                 "0".repeat(64),
@@ -132,13 +146,11 @@ class DossierRecordTest {
     }
 
     @Test
-    void aJobFileCalledLikeAFileOfTheDossierIsRefused() throws Exception {
-        JobText job = JobText.blank();
-        Path file = Files.writeString(
-                folder.resolve("record.json"),
-                "{\"kerbfolio\": \"1\", \"job\": {\"number\": \"1\","
-                        + "\"revision\": \"1\", \"date\": \"2026-10-01\", \"tier\": \"full\"}}");
-        var refused = assertThrows(Complaints.class, () -> inputs(file, job, new Making("Kerbfolio 0", null)));
-        assertTrue(refused.list().get(0).text().endsWith("rename the job file"), refused.getMessage());
+    void noFileOfTheDossierIsAPlainNameForAnother() {
+        for (String name :
+                List.of(Issued.PDF, Issued.WORKBOOK, Issued.FINDINGS, Issued.FINGERPRINT, DossierRecord.FILE)) {
+            assertTrue(PlainName.objection(name).isPresent(), name);
+            assertTrue(PlainName.objection("photos/" + name).isEmpty(), name);
+        }
     }
 }

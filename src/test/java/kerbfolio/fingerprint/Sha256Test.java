@@ -31,20 +31,24 @@ class Sha256Test {
         Files.writeString(folder.resolve("b.ftlx"), "first\n");
         Files.writeString(Files.createDirectory(folder.resolve("sub")).resolve("a.css"), "second\n");
         String list = "e9de4b24fb2a6e9f82ebe24afa5b6b25bfed9bd61abe14266f19451a7896f1de";
-        assertEquals(list, Sha256.ofFolder(folder));
+        assertEquals(list, Sha256.ofTemplates(folder));
+        Files.writeString(folder.resolve("b.ftlx~"), "what an editor leaves");
+        assertEquals(list, Sha256.ofTemplates(folder));
+        Path link = Files.createSymbolicLink(folder.resolve("link"), folder);
+        assertEquals(list, Sha256.ofTemplates(link));
         Files.move(folder.resolve("b.ftlx"), folder.resolve("c.ftlx"));
-        assertNotEquals(list, Sha256.ofFolder(folder));
+        assertNotEquals(list, Sha256.ofTemplates(folder));
     }
 
     @Test
     void aFolderThatIsNoneOrAWholeDiskIsRefused() throws IOException {
-        assertTrue(assertThrows(FileSystemException.class, () -> Sha256.ofFolder(folder.resolve("none")))
+        assertTrue(assertThrows(FileSystemException.class, () -> Sha256.ofTemplates(folder.resolve("none")))
                 .getReason()
                 .contains("no such folder"));
         for (int i = 0; i <= 1000; i++) {
             Files.createFile(folder.resolve("f" + i));
         }
-        assertTrue(assertThrows(FileSystemException.class, () -> Sha256.ofFolder(folder))
+        assertTrue(assertThrows(FileSystemException.class, () -> Sha256.ofTemplates(folder))
                 .getReason()
                 .contains("more than 1000 files"));
     }

@@ -14,6 +14,7 @@ class UnpackedTest {
                 "Kerbfolio 0",
                 new Hashed(job, "0"),
                 List.of(new Hashed(file, "0")),
+                List.of(),
                 List.of(new HashedSet(set, null, true, "0")),
                 null,
                 "0"));
@@ -38,11 +39,15 @@ class UnpackedTest {
                 ".",
                 "",
                 "a\0b",
-                "./a")) {
+                "./a",
+                "a//b",
+                "a/",
+                "a\tb")) {
             assertFalse(orderly(name, "a.jpg", "un-ece"), name);
             assertFalse(orderly("job.yaml", name, "un-ece"), name);
             assertFalse(orderly("job.yaml", "a.jpg", name), name);
         }
+        assertFalse(orderly("job.yaml", "record.json", "un-ece"));
         assertFalse(orderly("sub/job.yaml", "a.jpg", "un-ece"));
     }
 }

@@ -2,12 +2,14 @@ package kerbfolio.job;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import kerbfolio.reading.Complaints;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,7 +38,6 @@ class AttachmentsTest {
                   - file: ticket.pdf
                 photos:
                   - file: photos/a b.jpg
-                  - file: ./photos/../ticket.pdf
                 punch-list:
                   - {id: 1, text: t, holds: none, closed: {photo: photos/a b.jpg}}
                 """);
@@ -73,6 +74,49 @@ class AttachmentsTest {
                           - file: ▸C:/secret.txt
                           - file: ▸..\\secret.txt
                         """.formatted(secret)));
+    }
+
+    /** What one machine takes for a name another may not, and the dossier's own files have theirs. */
+    @Test
+    void aNameIsWrittenPlainlyAndStandsForNoFileOfTheDossier() throws Exception {
+        for (String name : List.of("day 1: plate.jpg", "a\tb.jpg", "record.json", "dossier.xlsx")) {
+            Files.writeString(folder.resolve(name), "photo");
+        }
+        String plainly = "is a roundabout way to write it; write `photos/a b.jpg`";
+        String dossier = "is what a file of the dossier is called; rename the file";
+        assertEquals(
+                List.of(
+                        "photos > entry 1 > file: `./photos/a b.jpg` " + plainly,
+                        "photos > entry 2 > file: `photos//a b.jpg` " + plainly,
+                        "photos > entry 3 > file: `photos/../photos/a b.jpg` " + plainly,
+                        "photos > entry 4 > file: `day 1: plate.jpg` holds a `:`, which not every machine takes;"
+                                + " rename the file",
+                        "photos > entry 5 > file: `a b.jpg` holds a tab or another character nobody sees;"
+                                + " rename the file",
+                        "photos > entry 6 > file: `record.json` " + dossier,
+                        "photos > entry 7 > file: `./dossier.xlsx` " + dossier),
+                sheet.complaints("""
+                        photos:
+                          - file: ▸./photos/a b.jpg
+                          - file: ▸photos//a b.jpg
+                          - file: ▸photos/../photos/a b.jpg
+                          - file: ▸"day 1: plate.jpg"
+                          - file: ▸"a\\tb.jpg"
+                          - file: ▸record.json
+                          - file: ▸./dossier.xlsx
+                        """));
+    }
+
+    @Test
+    void aJobFileIsCalledPlainlyToo() throws Exception {
+        for (String name : List.of("a:b.yaml", "findings.json")) {
+            Path file = Files.writeString(folder.resolve(name), Sheet.HEAD);
+            var refused = assertThrows(Complaints.class, () -> JobFile.read(file));
+            assertEquals(1, refused.list().get(0).line());
+            assertTrue(
+                    refused.list().get(0).text().startsWith("the job file's name `" + name + "` "),
+                    refused.getMessage());
+        }
     }
 
     @Test
