@@ -54,6 +54,13 @@ class IssueTest {
         String text =
                 Terminal.proof(new Proof(Answer.CHANGED, List.of("a file \u001b[2J\u009b1m was put inside"), "Ask."));
         assertFalse(text.contains("\u001b") || text.contains("\u009b"), text);
-        assertTrue(text.contains("[2J 1m was put inside"), text);
+        assertTrue(text.contains("[2J1m was put inside"), text);
+    }
+
+    @Test
+    void aTextThatTurnsDirectionIsPrintedWithoutTheSignThatTurnsIt() {
+        Typed typed = issue(JobText.blank()
+                .add("punch-list", "{ id: \"1\", text: \"hose \u202Esbur\", holds: road, owner: shop }"));
+        assertTrue(typed.out().contains("punch list 1: hose sbur"), typed.out());
     }
 }
