@@ -70,9 +70,9 @@ public record Print(byte[] jpeg, int width, int height) {
             ImageReader reader = readers.next();
             try {
                 reader.setInput(stream);
-                BufferedImage picture = picture(reader);
-                byte[] print =
-                        picture.getWidth() == reader.getWidth(0) && Jpeg.isBare(content) ? content : encoded(picture);
+                boolean ready = Jpeg.isBare(content) && longer(reader.getWidth(0), reader.getHeight(0)) <= LONGER_SIDE;
+                BufferedImage picture = ready ? whole(reader, 1) : picture(reader);
+                byte[] print = ready ? content : encoded(picture);
                 return new Print(print, picture.getWidth(), picture.getHeight());
             } finally {
                 reader.dispose();
@@ -90,14 +90,7 @@ public record Print(byte[] jpeg, int width, int height) {
         int longer = longer(reader.getWidth(0), reader.getHeight(0));
         // Of a large picture only every second, third … dot is read: the whole would not fit into a small memory.
         int step = Math.max(1, longer / (2 * LONGER_SIDE));
-        ImageReadParam part = reader.getDefaultReadParam();
-        part.setSourceSubsampling(step, step, 0, 0);
-        List<String> warnings = new ArrayList<>();
-        reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
-        BufferedImage raw = reader.read(0, part);
-        if (warnings.stream().anyMatch(warning -> BREAKS_OFF.matcher(warning).find())) {
-            throw new Unprintable("breaks off before its end; copy it anew");
-        }
+        BufferedImage raw = whole(reader, step);
         var print = Thumbnails.of(raw)
                 .scale(Math.min(1, (double) LONGER_SIDE / Math.max(raw.getWidth(), raw.getHeight())))
                 .addFilter(Print::onWhite);
@@ -106,6 +99,19 @@ public record Print(byte[] jpeg, int width, int height) {
             print = held == null ? print : print.addFilter(ExifFilterUtils.getFilterForOrientation(held));
         }
         return print.asBufferedImage();
+    }
+
+    /** Every dot, or every second, third … of a picture that does not break off. */
+    private static BufferedImage whole(ImageReader reader, int step) throws Unprintable, IOException {
+        ImageReadParam part = reader.getDefaultReadParam();
+        part.setSourceSubsampling(step, step, 0, 0);
+        List<String> warnings = new ArrayList<>();
+        reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
+        BufferedImage raw = reader.read(0, part);
+        if (warnings.stream().anyMatch(warning -> BREAKS_OFF.matcher(warning).find())) {
+            throw new Unprintable("breaks off before its end; copy it anew");
+        }
+        return raw;
     }
 
     private static int longer(int width, int height) throws Unprintable {
