@@ -63,7 +63,10 @@ public record Shown(String large, String small, boolean isKnown) {
         if (reach == 0 && term instanceof Limit bar) {
             return bar(bar, unit) + unit(unit);
         }
-        if (reach == 0 && term instanceof Known known && known.unit().text().equals(unit.text())) {
+        if (reach == 0
+                && term instanceof Known known
+                && known.isWritten()
+                && known.unit().text().equals(unit.text())) {
             // A figure somebody wrote keeps the digits he wrote.
             return known.quantity().digits().replace('-', '\u2212') + unit(unit);
         }

@@ -49,4 +49,9 @@ public record Known(
     public List<Absent> missing() {
         return List.of();
     }
+
+    /** Whether somebody wrote the figure down; what was solved has digits without end. */
+    public boolean isWritten() {
+        return basis != Basis.SOLVED;
+    }
 }

@@ -203,7 +203,9 @@ final class Typeset implements Fold<Typeset.Part> {
 
     /** A figure somebody wrote in this unit keeps the digits he wrote. */
     private static Part value(Term term, Unit unit) {
-        if (term instanceof Known known && known.unit().text().equals(unit.text())) {
+        if (term instanceof Known known
+                && known.isWritten()
+                && known.unit().text().equals(unit.text())) {
             String digits = known.quantity().digits().replace('-', '\u2212');
             return value(known.quantity().number(), digits, unit);
         }

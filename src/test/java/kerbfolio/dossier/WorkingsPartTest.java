@@ -196,4 +196,22 @@ class WorkingsPartTest {
         }
         assertEquals(sources.stream().distinct().toList(), sources);
     }
+
+    /** Nobody reads a figure of seventeen digits. */
+    @Test
+    void noFigureInAWorkingHasMoreDigitsThanAnybodyKnows() {
+        WorkingsPart part = JobText.onFourCorners()
+                .add("parts", "{ id: box, mass: 198 kg, mass-from: maker, position: { x: 1 m } }")
+                .add("removed", "{ id: engine, mass: 1 kg, mass-from: maker, position: { x: 1 m } }")
+                .dossier()
+                .workings();
+        var texts = Stream.concat(part.shared().stream(), part.pages().stream().flatMap(page -> page.steps().stream()))
+                .map(step -> step.substituted() + " " + step.inputs() + " "
+                        + step.result().large())
+                .toList();
+        assertTrue(texts.size() > 10, texts.size() + " steps");
+        for (String text : texts) {
+            assertFalse(text.matches("(?s).*\\.\\d{8}.*") && !text.contains("3.14159265"), text);
+        }
+    }
 }
