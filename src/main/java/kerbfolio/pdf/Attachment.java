@@ -19,18 +19,14 @@ public record Attachment(
         this(name, mediaType, relation, description, () -> content);
     }
 
-    /** What an attached file is to the document (ISO 19005-3:2012, annex E; key AFRelationship). */
+    /** What an attached file is to the document, of the words this program needs (ISO 19005-3:2012, annex E; key AFRelationship). */
     public enum Relation {
         /** The document was made from it. */
         SOURCE("Source"),
         /** It holds the figures of a table or drawing. */
         DATA("Data"),
-        /** It says the same in another form. */
-        ALTERNATIVE("Alternative"),
         /** It adds to the document. */
-        SUPPLEMENT("Supplement"),
-        /** Something else. */
-        UNSPECIFIED("Unspecified");
+        SUPPLEMENT("Supplement");
 
         private final String word;
 

@@ -47,7 +47,7 @@ final class EvidenceSheet {
             }
         }
         if (row > HEAD + 1) {
-            Marks.verdicts(pen.sheet(), HEAD + 1, row - 1, VERDICT);
+            Highlights.verdicts(pen.sheet(), HEAD + 1, row - 1, VERDICT);
             var choices = new Choices(pen.sheet(), HEAD + 1, row - 1);
             choices.words(SEEN_OR_NOT, SEEN.toArray());
             choices.days(ON);

@@ -40,7 +40,7 @@ final class FindingsSheet {
                 row++;
             }
         }
-        Marks.verdicts(pen.sheet(), HEAD + 1, row, VERDICT);
+        Highlights.verdicts(pen.sheet(), HEAD + 1, row, VERDICT);
     }
 
     private static void line(Pen pen, int row, WorkingsPart.Page page, WorkingsPart.Line line) {

@@ -66,7 +66,7 @@ final class PunchListSheet {
         choices.words(HOLDS, (Object[]) Hold.values());
         choices.words(OWNER, (Object[]) Owner.values());
         choices.days(RAISED, DUE, CLOSED);
-        Marks.cells(pen.sheet(), new CellRangeAddress(HEAD + 1, row - 1, 0, WIDTHS.length - 1), overdue(HEAD + 2));
+        Highlights.cells(pen.sheet(), new CellRangeAddress(HEAD + 1, row - 1, 0, WIDTHS.length - 1), overdue(HEAD + 2));
     }
 
     /** Whether the item of a row, counted from 1, is due and not closed on the day somebody looks. */

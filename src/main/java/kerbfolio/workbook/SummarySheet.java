@@ -78,7 +78,7 @@ final class SummarySheet {
                 line("", "", waived(waiver), waiver.finding());
             }
         }
-        Marks.states(pen.sheet(), first, row - 1, 1);
+        Highlights.states(pen.sheet(), first, row - 1, 1);
     }
 
     private static String few(List<String> findings) {

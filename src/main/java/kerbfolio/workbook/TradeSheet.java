@@ -73,9 +73,9 @@ final class TradeSheet {
             top += block.height();
         }
         int first = FIRST_BLOCK + 1;
-        Marks.verdicts(pen.sheet(), FIRST_BLOCK, top, VERDICT);
+        Highlights.verdicts(pen.sheet(), FIRST_BLOCK, top, VERDICT);
         // A verdict that an edited figure has changed is set off from the one at issue.
-        Marks.cells(
+        Highlights.cells(
                 pen.sheet(), new CellRangeAddress(FIRST_BLOCK, top, VERDICT, VERDICT), "$H" + first + "<>$I" + first);
     }
 

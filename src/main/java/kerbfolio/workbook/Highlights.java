@@ -10,8 +10,8 @@ import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 
 /** Looks that follow what a cell says at the moment; they read the same in black and white. */
-final class Marks {
-    private Marks() {}
+final class Highlights {
+    private Highlights() {}
 
     /** White on black what is not met, hatched what is not known. */
     static void verdicts(XSSFSheet sheet, int first, int last, int column) {
