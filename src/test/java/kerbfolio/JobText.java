@@ -10,6 +10,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Examination;
@@ -109,6 +111,10 @@ public final class JobText {
 
     /** Sets the value at a path such as {@code weighings.as-delivered.axles.front}. */
     public JobText with(String path, String value) {
+        return with(path, (Object) value);
+    }
+
+    private JobText with(String path, Object value) {
         parent(path).put(last(path), value);
         return this;
     }
@@ -121,13 +127,47 @@ public final class JobText {
 
     /** Adds an entry to a list. */
     public JobText add(String list, String entry) {
-        if (!(keys.computeIfAbsent(list, key -> new ArrayList<>()) instanceof List<?> entries)) {
+        if (!(parent(list).computeIfAbsent(last(list), key -> new ArrayList<>()) instanceof List<?> entries)) {
             throw new IllegalArgumentException(list + " is no list");
         }
         var more = new ArrayList<Object>(entries);
         more.add(entry);
-        keys.put(list, more);
-        return this;
+        return with(list, more);
+    }
+
+    /** Changes the text of one entry of a list, found by its id; what is changed stands in it exactly once. */
+    public JobText alter(String list, String id, String from, String to) {
+        return add(list, "").rewrite(list, entry -> {
+            if (!entry.matches("(?s)\\{ (id|part|of|on): " + Pattern.quote(id) + "[, ].*")) {
+                return entry;
+            }
+            if (entry.indexOf(from) < 0 || entry.indexOf(from) != entry.lastIndexOf(from)) {
+                throw new IllegalArgumentException(from + " does not stand once in " + entry);
+            }
+            return entry.replace(from, to);
+        });
+    }
+
+    /** Takes an entry out of a list, found by its id. */
+    public JobText drop(String list, String id) {
+        return add(list, "")
+                .rewrite(
+                        list,
+                        entry ->
+                                entry.matches("(?s)\\{ (id|part|of|on): " + Pattern.quote(id) + "[, ].*") ? "" : entry);
+    }
+
+    private JobText rewrite(String list, UnaryOperator<String> change) {
+        List<?> before = (List<?>) parent(list).get(last(list));
+        List<String> after = before.stream()
+                .map(String::valueOf)
+                .map(entry -> entry.isEmpty() ? entry : change.apply(entry))
+                .filter(entry -> !entry.isEmpty())
+                .toList();
+        if (after.equals(before.subList(0, before.size() - 1))) {
+            throw new IllegalArgumentException("nothing changed in " + list);
+        }
+        return with(list, after);
     }
 
     private Map<String, Object> parent(String path) {

@@ -5,6 +5,7 @@ import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Job;
+import kerbfolio.job.Part;
 import kerbfolio.job.Ratings;
 import kerbfolio.job.Vehicle;
 import kerbfolio.job.Weighings;
@@ -34,6 +35,8 @@ public final class Car {
     private final Working rearChange;
     private final Suspension frontSuspension;
     private final Suspension rearSuspension;
+    private final Circuit circuit;
+    private final TractionPack pack;
 
     public Car(Job job) {
         this.job = job;
@@ -54,6 +57,8 @@ public final class Car {
         this.rearChange = change(Axle.REAR.toString(), received.axle(Axle.REAR), delivered.axle(Axle.REAR));
         this.frontSuspension = new Suspension(evidence, vehicle, Axle.FRONT);
         this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
+        this.circuit = new Circuit(job);
+        this.pack = new TractionPack(evidence, job.pack());
     }
 
     public Job job() {
@@ -134,6 +139,20 @@ public final class Car {
 
     public Suspension suspension(Axle axle) {
         return axle == Axle.FRONT ? frontSuspension : rearSuspension;
+    }
+
+    /** The direct-current circuit as recorded. */
+    public Circuit circuit() {
+        return circuit;
+    }
+
+    public TractionPack pack() {
+        return pack;
+    }
+
+    /** The electrical ratings of a part. */
+    public Nameplate nameplate(Part part) {
+        return new Nameplate(evidence, part);
     }
 
     /** Permitted gross mass, as a plate or paper states it. */

@@ -95,6 +95,54 @@ public final class Evidence {
         return factor;
     }
 
+    /**
+     * A reading that may be a bound, as {@code > 550 MΩ}: a lower bound stands for the least the figure can be. It can
+     * show that a floor is reached, never that it is missed; whoever judges it asks {@link #isLowerBound}.
+     */
+    public Term measuredAtLeast(
+            String path,
+            String name,
+            String unit,
+            @Nullable Quantity quantity,
+            @Nullable String instrument,
+            @Nullable LocalDate date) {
+        if (quantity == null || quantity.sense() != Sense.ABOVE) {
+            return measured(path, name, unit, quantity, instrument, date);
+        }
+        var bare = new Quantity(Sense.VALUE, quantity.digits(), quantity.unit(), quantity.half(), quantity.text());
+        return measured(path, name, unit, bare, instrument, date);
+    }
+
+    /** Whether a reading only says that the figure is above it. */
+    public static boolean isLowerBound(@Nullable Quantity quantity) {
+        return quantity != null && quantity.sense() == Sense.ABOVE;
+    }
+
+    /** A count or a voltage found by walking the recorded links; the words say what was found on the way. */
+    public static Known solved(String path, String name, double number, String unit, String words) {
+        Quantity quantity = Quantity.of(number, Unit.of(unit));
+        return Known.exact(path, name, quantity, Basis.SOLVED, words);
+    }
+
+    /** Something a named person saw on a day: 1 if it was there, 0 if it was not. */
+    public static Term observed(
+            String path, String name, @Nullable Boolean there, @Nullable String by, @Nullable LocalDate date) {
+        if (there == null) {
+            return Absent.unrecorded(path, name, "1");
+        }
+        Quantity quantity = Quantity.of(there ? 1 : 0, Unit.ONE);
+        String who = by == null || by.isBlank() ? "" : by.strip();
+        var reservations = new ArrayList<String>();
+        if (who.isEmpty()) {
+            reservations.add("nobody is named who saw " + name);
+        }
+        if (date == null) {
+            reservations.add("the day " + name + " was seen is not recorded");
+        }
+        String origin = (who.isEmpty() ? "nobody is named" : who) + (date == null ? "" : ", " + date);
+        return new Known(path, name, quantity, Amount.exact(quantity.si()), Basis.OBSERVED, origin, reservations);
+    }
+
     /** A figure published for cars of this kind, which nobody measured on this one: no better than its last digit. */
     public Term published(String path, String name, String unit, @Nullable Quantity quantity, String by) {
         Term term = rounded(path, name, unit, quantity, by);

@@ -64,6 +64,9 @@ public final class Ledger {
 
     Ledger(Evidence evidence, Job job, Term wheelbase) {
         for (Part part : job.parts()) {
+            if (part.inside() != null) {
+                continue; // weighed with what it sits in
+            }
             String path = "parts[" + part.id() + "]";
             String name = part.name() == null ? part.id() : part.name();
             fitted.add(new Line(

@@ -64,13 +64,9 @@ public record Dossier(
 
     private static List<String> unexamined(Job job) {
         var sections = new LinkedHashMap<String, @Nullable Unread>();
-        sections.put("links", job.links());
-        sections.put("pack", job.pack());
         sections.put("units", job.units());
-        sections.put("readings", job.readings());
         sections.put("tests", job.tests());
         sections.put("walk-round", job.walkRound());
-        sections.put("labels", job.labels());
         sections.put("handed-over", job.handedOver());
         sections.put("sign-off", job.signOff());
         var found = new ArrayList<String>();

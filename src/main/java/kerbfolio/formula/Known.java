@@ -1,5 +1,6 @@
 package kerbfolio.formula;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import kerbfolio.quantity.Amount;
@@ -33,6 +34,13 @@ public record Known(
     /** A figure taken as exact, such as a rating or a count. */
     public static Known exact(String path, String name, Quantity quantity, Basis basis, String origin) {
         return new Known(path, name, quantity, Amount.exact(quantity.si()), basis, origin, List.of());
+    }
+
+    /** The same with one more reason why it may hold and not clear. */
+    public Known doubted(String reservation) {
+        var all = new ArrayList<>(reservations);
+        all.add(reservation);
+        return new Known(path, name, quantity, value, basis, origin, all);
     }
 
     @Override

@@ -19,6 +19,10 @@ public record Job(
         @Means("the car on the scales") @Nullable Weighings weighings,
         @Means("what was fitted") List<Part> parts,
         @Means("what was taken out") List<Removed> removed,
+        @Means("what joins parts") List<Link> links,
+        @Means("the traction battery") @Nullable Pack pack,
+        @Means("raw readings, never results") @Nullable Readings readings,
+        @Means("labels and markings that are fitted") List<Label> labels,
         @Means("figures the shop states") @Nullable Stated stated,
         @Means("what is still open, and what was closed") List<PunchItem> punchList,
         @Means("findings let pass by name") List<Waiver> waivers,
@@ -27,26 +31,14 @@ public record Job(
         @Means("papers") List<Document> documents,
         @Means("pictures") List<Photo> photos,
 
-        @Means("what joins parts; recorded, not examined by this version") @Nullable
-        Unread links,
-
-        @Means("the battery; recorded, not examined by this version") @Nullable
-        Unread pack,
-
         @Means("drop-out units; recorded, not examined by this version") @Nullable
         Unread units,
-
-        @Means("raw readings; recorded, not examined by this version") @Nullable
-        Unread readings,
 
         @Means("observed tests; recorded, not examined by this version") @Nullable
         Unread tests,
 
         @Means("walk-round of every cable and box; recorded, not examined by this version") @Nullable
         Unread walkRound,
-
-        @Means("labels fitted; recorded, not examined by this version") @Nullable
-        Unread labels,
 
         @Means("what was handed over; recorded, not examined by this version") @Nullable
         Unread handedOver,
@@ -57,6 +49,8 @@ public record Job(
         instruments = Lists.orEmpty(instruments);
         parts = Lists.orEmpty(parts);
         removed = Lists.orEmpty(removed);
+        links = Lists.orEmpty(links);
+        labels = Lists.orEmpty(labels);
         punchList = Lists.orEmpty(punchList);
         waivers = Lists.orEmpty(waivers);
         notApplicable = Lists.orEmpty(notApplicable);

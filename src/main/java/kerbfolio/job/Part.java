@@ -1,6 +1,7 @@
 package kerbfolio.job;
 
 import java.time.LocalDate;
+import java.util.List;
 import kerbfolio.quantity.Quantity;
 import kerbfolio.reading.In;
 import kerbfolio.reading.Means;
@@ -13,7 +14,7 @@ public record Part(
         String id,
 
         @Means("what it is, in shop words") @Nullable String name,
-        @Means("its part in the car") @Nullable String role,
+        @Means("what it does in the car") @Nullable Role role,
         @Means("maker") @Nullable String make,
         @Means("model") @Nullable String model,
         @Means("part number as written") @Nullable String partNumber,
@@ -31,4 +32,29 @@ public record Part(
 
         @Means("day it was weighed") @Nullable LocalDate date,
         @Means("its mass") @In("kg") @Nullable Quantity mass,
-        @Means("where its centre of gravity sits") @Nullable Position position) {}
+        @Means("where its centre of gravity sits") @Nullable Position position,
+
+        @Means("id of the part it sits in; its mass is counted there") @Nullable
+        String inside,
+
+        @Means("its case") @Nullable Enclosure enclosure,
+        @Means("its electrical ratings") @Nullable Electrical electrical,
+
+        @Means("poles it opens, for what lies in the conductor: 1 or 2") @In("1") @Nullable
+        Quantity poles,
+
+        @Means("its connectors") List<Connector> connectors,
+        @Means("ratings of a fuse") @Nullable Fuse fuse,
+        @Means("ratings of a contactor") @Nullable Contactor contactor,
+        @Means("the motor in it") @Nullable Motor motor,
+        @Means("ratings of a charger") @Nullable ChargerRatings charger,
+        @Means("where it is proved dead") @Nullable TestPoint testPoint) {
+    public Part {
+        connectors = Lists.orEmpty(connectors);
+    }
+
+    /** Its name, or its id where it has none. */
+    public String title() {
+        return name == null ? id : name;
+    }
+}
