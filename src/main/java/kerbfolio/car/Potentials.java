@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Objects;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
@@ -37,21 +38,23 @@ public final class Potentials {
             int group) {
         var next = new ArrayDeque<Terminal>();
         places.put(start, new Place(group, 0));
-        boxesOf.put(group, new TreeSet<>());
+        var joined = new TreeSet<String>();
+        boxesOf.put(group, joined);
         next.add(start);
         while (!next.isEmpty()) {
             Terminal at = next.remove();
+            double volts = Objects.requireNonNull(places.get(at)).volts();
             for (Bond bond : graph.edgesOf(at)) {
                 if (open.contains(bond.id()) || bond.kind() == Bond.Kind.CONSUMER) {
                     continue;
                 }
                 double step = 0;
                 if (bond.kind() == Bond.Kind.SOURCE) {
-                    boxesOf.get(group).add(bond.id());
+                    joined.add(bond.id());
                     step = boxes.getOrDefault(bond.id(), 0.0) * (at.equals(bond.from()) ? 1 : -1);
                 }
                 Terminal beyond = bond.beyond(at);
-                if (places.putIfAbsent(beyond, new Place(group, places.get(at).volts() + step)) == null) {
+                if (places.putIfAbsent(beyond, new Place(group, volts + step)) == null) {
                     next.add(beyond);
                 }
             }

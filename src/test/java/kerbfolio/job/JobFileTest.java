@@ -101,7 +101,7 @@ class JobFileTest {
                     position: {x: -0.2 m}
                 punch-list:
                   - {id: 1, text: torque marks, holds: road, closed: {by: A, date: 2026-03-30}}
-                links: [a, b]
+                units: [a, b]
                 """);
         Path file = Files.writeString(folder.resolve("job.json"), """
                 {"kerbfolio": 1,
@@ -113,7 +113,7 @@ class JobFileTest {
                             "position": {"x": "-0.2 m"}}],
                  "punch-list": [{"id": "1", "text": "torque marks", "holds": "road",
                                  "closed": {"by": "A", "date": "2026-03-30"}}],
-                 "links": ["a", "b"]}
+                 "units": ["a", "b"]}
                 """);
         JobFile json = JobFile.read(file);
         assertEquals(yaml.job(), json.job());
