@@ -211,7 +211,7 @@ public final class TractionText {
                                 + all + ", condition: dry, test-voltage: 500 V, pole: both, resistance: \"> 200 MΩ\" }")
                 .with(
                         "readings.isolation-monitor",
-                        "{ instrument: ohmmeter, date: 2026-09-30, by: A. Tester, resistor: 36.0 kΩ, pack-voltage: 369.6 V, isolation: iso-2, warned: yes }")
+                        "{ instrument: ohmmeter, date: 2026-09-30, by: A. Tester, resistor: 180.0 kΩ, pack-voltage: 369.6 V, isolation: iso-2, warned: yes }")
                 .add("readings.bonding", bond("front-box"))
                 .add("readings.bonding", bond("rear-box"))
                 .add("readings.bonding", bond("disconnect"))

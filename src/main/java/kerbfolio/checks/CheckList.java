@@ -2,6 +2,17 @@ package kerbfolio.checks;
 
 import java.util.List;
 import kerbfolio.check.Check;
+import kerbfolio.checks.highvoltage.Bonding;
+import kerbfolio.checks.highvoltage.CableColour;
+import kerbfolio.checks.highvoltage.InterlockLoop;
+import kerbfolio.checks.highvoltage.IsolationCoverage;
+import kerbfolio.checks.highvoltage.IsolationResistance;
+import kerbfolio.checks.highvoltage.MonitorDisplayValue;
+import kerbfolio.checks.highvoltage.MonitorTestResistor;
+import kerbfolio.checks.highvoltage.TouchProtection;
+import kerbfolio.checks.highvoltage.VoltageClass;
+import kerbfolio.checks.highvoltage.VoltageWindow;
+import kerbfolio.checks.highvoltage.WarningSymbol;
 import kerbfolio.checks.weight.AxleMargin;
 import kerbfolio.checks.weight.AxleRatingSum;
 import kerbfolio.checks.weight.CentreAcross;
@@ -49,7 +60,18 @@ public final class CheckList {
             new StaticStability(),
             new RideHeightChange(),
             new SpringDeflection(),
-            new RideFrequency());
+            new RideFrequency(),
+            new VoltageClass(),
+            new VoltageWindow(),
+            new IsolationResistance(),
+            new MonitorDisplayValue(),
+            new IsolationCoverage(),
+            new MonitorTestResistor(),
+            new Bonding(),
+            new TouchProtection(),
+            new WarningSymbol(),
+            new CableColour(),
+            new InterlockLoop());
 
     private CheckList() {}
 }
