@@ -168,7 +168,7 @@ public final class LiveParts {
     }
 
     /** Whether a part lies between the poles and outside the boxes of cells. */
-    static boolean isConsumer(Part part) {
+    public static boolean isConsumer(Part part) {
         return part.role() != null && part.role() != Role.BATTERY && part.role().ports() == Ports.TWO_POLES;
     }
 }

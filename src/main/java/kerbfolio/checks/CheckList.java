@@ -2,6 +2,10 @@ package kerbfolio.checks;
 
 import java.util.List;
 import kerbfolio.check.Check;
+import kerbfolio.checks.highvoltage.MakeDeadRecord;
+import kerbfolio.checks.highvoltage.PartJoined;
+import kerbfolio.checks.highvoltage.PolesApart;
+import kerbfolio.checks.highvoltage.StayLive;
 import kerbfolio.checks.weight.AxleMargin;
 import kerbfolio.checks.weight.AxleRatingSum;
 import kerbfolio.checks.weight.CentreAcross;
@@ -49,7 +53,11 @@ public final class CheckList {
             new StaticStability(),
             new RideHeightChange(),
             new SpringDeflection(),
-            new RideFrequency());
+            new RideFrequency(),
+            new PartJoined(),
+            new PolesApart(),
+            new StayLive(),
+            new MakeDeadRecord());
 
     private CheckList() {}
 }
