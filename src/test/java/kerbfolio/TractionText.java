@@ -73,7 +73,7 @@ public final class TractionText {
                                         "charger",
                                         "charger",
                                         "300 mm",
-                                        "capacitance: 20 µF, y-capacitance: 0.05 µF, bleed: 500 kΩ")
+                                        "capacitance: 20 µF, y-capacitance: 0.05 µF, bleed: 500 kΩ, feeds-back: no")
                                 .replace(
                                         " } }",
                                         " }, charger: { from: maker, input-voltage: 230 V, input-current: 32 A, phases: \"1\", power: 6.6 kW, efficiency: 92 % } }"))

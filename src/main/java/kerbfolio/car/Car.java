@@ -1,5 +1,6 @@
 package kerbfolio.car;
 
+import java.util.Collection;
 import java.util.List;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -148,6 +149,11 @@ public final class Car {
 
     public TractionPack pack() {
         return pack;
+    }
+
+    /** What may stay live with some parts open. */
+    public LiveParts liveParts(Collection<String> open) {
+        return new LiveParts(circuit, pack, open);
     }
 
     /** The electrical ratings of a part. */

@@ -51,7 +51,7 @@ public final class Circuit {
                 || job.links().stream()
                         .filter(link -> link.kind().isTraction())
                         .flatMap(link -> Stream.of(String.valueOf(link.from()), String.valueOf(link.to())))
-                        .anyMatch(end -> end.equals(part.id()) || end.startsWith(part.id() + "/"));
+                        .anyMatch(end -> Link.part(end).equals(part.id()));
     }
 
     private void add(Bond bond) {

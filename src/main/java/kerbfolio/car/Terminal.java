@@ -9,16 +9,16 @@ import kerbfolio.job.Pole;
  * @param name {@code +} or {@code -}; {@code 1} to {@code 4} on what lies in the conductor
  */
 public record Terminal(String part, String name) implements Comparable<Terminal> {
-    static Terminal plus(String part) {
+    public static Terminal plus(String part) {
         return new Terminal(part, "+");
     }
 
-    static Terminal minus(String part) {
+    public static Terminal minus(String part) {
         return new Terminal(part, "-");
     }
 
     /** The terminal a job file writes as {@code part/name}. */
-    static Terminal of(String text) {
+    public static Terminal of(String text) {
         int slash = text.lastIndexOf('/');
         return new Terminal(text.substring(0, slash), text.substring(slash + 1));
     }

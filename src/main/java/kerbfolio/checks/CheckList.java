@@ -7,8 +7,12 @@ import kerbfolio.checks.highvoltage.CableColour;
 import kerbfolio.checks.highvoltage.InterlockLoop;
 import kerbfolio.checks.highvoltage.IsolationCoverage;
 import kerbfolio.checks.highvoltage.IsolationResistance;
+import kerbfolio.checks.highvoltage.MakeDeadRecord;
 import kerbfolio.checks.highvoltage.MonitorDisplayValue;
 import kerbfolio.checks.highvoltage.MonitorTestResistor;
+import kerbfolio.checks.highvoltage.PartJoined;
+import kerbfolio.checks.highvoltage.PolesApart;
+import kerbfolio.checks.highvoltage.StayLive;
 import kerbfolio.checks.highvoltage.TouchProtection;
 import kerbfolio.checks.highvoltage.VoltageClass;
 import kerbfolio.checks.highvoltage.VoltageWindow;
@@ -71,7 +75,11 @@ public final class CheckList {
             new TouchProtection(),
             new WarningSymbol(),
             new CableColour(),
-            new InterlockLoop());
+            new InterlockLoop(),
+            new PartJoined(),
+            new PolesApart(),
+            new StayLive(),
+            new MakeDeadRecord());
 
     private CheckList() {}
 }

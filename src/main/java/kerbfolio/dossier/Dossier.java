@@ -53,7 +53,7 @@ public record Dossier(
                 Head.of(job, program, fingerprint),
                 Handover.of(car, release, spoken, units),
                 Inspection.of(car, spoken, limits, units),
-                Workshop.of(car, units),
+                Workshop.of(car, limits, units),
                 WorkingsPart.of(spoken, units),
                 unexamined(job),
                 Cautions.ALL,

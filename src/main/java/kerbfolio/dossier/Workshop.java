@@ -6,11 +6,13 @@ import java.util.stream.Stream;
 import kerbfolio.car.Axle;
 import kerbfolio.car.Car;
 import kerbfolio.car.Corner;
+import kerbfolio.check.Limits;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Job;
 import kerbfolio.job.Part;
 import kerbfolio.job.Position;
 import kerbfolio.job.Removed;
+import kerbfolio.procedure.MakeDead;
 import kerbfolio.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
 
@@ -18,11 +20,13 @@ import org.jspecify.annotations.Nullable;
  * The part for the next mechanic: what is in the car, what came out and what putting it back needs, and how the car was
  * left.
  *
+ * @param makeDead how the car is made dead
  * @param parts what is fitted, with the marks that identify it
  * @param reversal what came out
  * @param baseline figures as left, to be compared with later readings
  */
-public record Workshop(List<PartLine> parts, List<ReversalLine> reversal, List<Fact> baseline) {
+public record Workshop(
+        MakeDead makeDead, List<PartLine> parts, List<ReversalLine> reversal, List<Fact> baseline) {
     /** A part exactly as it is marked. */
     public record PartLine(
             String name, String make, String model, String partNumber, String serial, String firmware, String place) {}
@@ -30,9 +34,10 @@ public record Workshop(List<PartLine> parts, List<ReversalLine> reversal, List<F
     /** Something taken out: where it is, and what putting it back needs. */
     public record ReversalLine(String name, String fate, String puttingBack, String place) {}
 
-    static Workshop of(Car car, UnitSystem system) {
+    static Workshop of(Car car, Limits limits, UnitSystem system) {
         Job job = car.job();
         return new Workshop(
+                MakeDead.of(car, limits),
                 job.parts().stream()
                         .filter(Workshop::isMarked)
                         .map(Workshop::line)

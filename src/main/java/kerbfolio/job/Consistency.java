@@ -16,6 +16,8 @@ record Consistency(Attachments attachments) implements Meaning<Job> {
         folderName("job.number", job.job().number(), complaints);
         folderName("job.revision", job.job().revision(), complaints);
         new Ids(job, complaints).examine();
+        new Wiring(job, complaints).examine();
+        new Mentions(job, complaints).examine();
         new Days(job, complaints).examine();
         new Plausibility(complaints).examine(job);
         attached(job, complaints);

@@ -31,6 +31,21 @@ final class Days {
         each("waivers", job.waivers(), Waiver::date);
         each("not-applicable", job.notApplicable(), NotApplicable::date);
         each("confirmations", job.confirmations(), Confirmation::date);
+        each("labels", job.labels(), Label::date);
+        if (job.readings() != null) {
+            readings(job.readings());
+        }
+    }
+
+    private void readings(Readings readings) {
+        for (IsolationReading reading : readings.isolation()) {
+            past("readings.isolation[" + reading.id() + "].date", reading, IsolationReading::date);
+        }
+        past("readings.isolation-monitor.date", readings.isolationMonitor(), MonitorTest::date);
+        each("readings.bonding", readings.bonding(), BondingReading::date);
+        each("readings.decay", readings.decay(), DecayReading::date);
+        past("readings.cells.date", readings.cells(), CellReading::date);
+        past("readings.charge.date", readings.charge(), ChargeReading::date);
     }
 
     private void item(PunchItem item) {

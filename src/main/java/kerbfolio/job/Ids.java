@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -19,6 +20,11 @@ final class Ids {
     private static final Unit MASS = Unit.of("kg");
     private static final Unit LENGTH = Unit.of("m");
     private static final Unit ANGLE = Unit.of("°");
+    private static final Unit VOLTAGE = Unit.of("V");
+    private static final Unit CURRENT = Unit.of("A");
+    private static final Unit RESISTANCE = Unit.of("Ω");
+    private static final Unit TIME = Unit.of("s");
+    private static final Unit SHARE = Unit.of("%");
 
     private final Job job;
     private final ComplaintBook complaints;
@@ -39,6 +45,16 @@ final class Ids {
                 forms("removed", job.removed().stream().map(Removed::id).toList());
         Set<String> items =
                 forms("punch-list", job.punchList().stream().map(PunchItem::id).toList());
+        Set<String> links = forms("links", job.links().stream().map(Link::id).toList());
+        Set<String> isolation = forms(
+                "readings.isolation",
+                isolation().stream().map(IsolationReading::id).toList());
+        var connectors = new LinkedHashSet<String>();
+        for (Part part : job.parts()) {
+            connectors.addAll(forms(
+                    "parts[" + part.id() + "].connectors",
+                    part.connectors().stream().map(Connector::id).toList()));
+        }
         for (String id : removed) {
             if (parts.contains(id)) {
                 complaints.add(
@@ -52,7 +68,14 @@ final class Ids {
         known.addAll(parts);
         known.addAll(removed);
         known.addAll(items);
+        known.addAll(links);
+        known.addAll(connectors);
+        known.addAll(isolation);
         subjects(known);
+    }
+
+    private List<IsolationReading> isolation() {
+        return job.readings() == null ? List.of() : job.readings().isolation();
     }
 
     private Set<String> forms(String list, Collection<String> ids) {
@@ -113,6 +136,47 @@ final class Ids {
         }
         job.parts().forEach(part -> reads("parts[" + part.id() + "].instrument", part.instrument(), MASS));
         job.removed().forEach(part -> reads("removed[" + part.id() + "].instrument", part.instrument(), MASS));
+        if (job.readings() != null) {
+            electrical(job.readings());
+        }
+    }
+
+    private void electrical(Readings readings) {
+        for (IsolationReading reading : readings.isolation()) {
+            String path = "readings.isolation[" + reading.id() + "]";
+            boolean isVoltmeter = reading.method() == IsolationMethod.VOLTMETER;
+            shows(path + ".instrument", reading.instrument(), isVoltmeter ? VOLTAGE : RESISTANCE);
+            reads(path + ".resistor-instrument", reading.resistorInstrument(), RESISTANCE);
+        }
+        if (readings.isolationMonitor() != null) {
+            reads(
+                    "readings.isolation-monitor.instrument",
+                    readings.isolationMonitor().instrument(),
+                    RESISTANCE);
+        }
+        for (int i = 0; i < readings.bonding().size(); i++) {
+            BondingReading reading = readings.bonding().get(i);
+            reads("readings.bonding[" + i + "].instrument", reading.instrument(), VOLTAGE);
+            reads("readings.bonding[" + i + "].current-instrument", reading.currentInstrument(), CURRENT);
+        }
+        for (int i = 0; i < readings.decay().size(); i++) {
+            DecayReading reading = readings.decay().get(i);
+            reads("readings.decay[" + i + "].instrument", reading.instrument(), VOLTAGE);
+            reads("readings.decay[" + i + "].time-instrument", reading.timeInstrument(), TIME);
+        }
+        if (readings.cells() != null) {
+            shows("readings.cells.instrument", readings.cells().instrument(), VOLTAGE);
+        }
+        if (readings.charge() != null) {
+            reads("readings.charge.instrument", readings.charge().instrument(), SHARE);
+        }
+    }
+
+    /** What a monitor of the car itself shows is a reading of that part. */
+    private void shows(String path, @Nullable String id, Unit unit) {
+        if (job.parts().stream().noneMatch(part -> part.id().equals(id))) {
+            reads(path, id, unit);
+        }
     }
 
     private void weighing(String path, @Nullable Weighing weighing) {
@@ -163,11 +227,11 @@ final class Ids {
                 complaints.add(
                         "photos[" + i + "].subject",
                         "nothing is called " + Quoted.of(subject)
-                                + Nearest.to(subject, known)
-                                        .map(name -> "; did you mean `" + name + "`?")
-                                        .orElse(
-                                                "; write the id of a part, instrument or punch-list item, or a section's"
-                                                        + " name"));
+                                + Nearest.hint(
+                                        subject,
+                                        known,
+                                        "; write the id of a part, instrument or punch-list item, or a section's"
+                                                + " name"));
             }
         }
     }

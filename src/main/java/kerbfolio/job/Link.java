@@ -62,4 +62,10 @@ public record Link(
         through = Lists.orEmpty(through);
         route = Lists.orEmpty(route);
     }
+
+    /** The part an end lies on, whether or not a terminal is named: {@code box} of {@code box/+}. */
+    public static String part(String end) {
+        int slash = end.lastIndexOf('/');
+        return slash < 0 ? end : end.substring(0, slash);
+    }
 }

@@ -57,4 +57,15 @@ public record Part(
     public String title() {
         return name == null ? id : name;
     }
+
+    /** Names of its terminals in the traction circuit; none where its role is not known or has none. */
+    public List<String> terminals() {
+        if (role == null || role.ports() == Role.Ports.NONE) {
+            return List.of();
+        }
+        boolean hasSecondPole = poles != null && poles.number() == 2;
+        return role.ports() == Role.Ports.TWO_POLES
+                ? List.of("+", "-")
+                : hasSecondPole ? List.of("1", "2", "3", "4") : List.of("1", "2");
+    }
 }

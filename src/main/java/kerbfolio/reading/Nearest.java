@@ -30,6 +30,11 @@ public final class Nearest {
                 .orElse(known.isEmpty() ? "" : "; known here: " + String.join(", ", known));
     }
 
+    /** The end of a complaint where there are too many names to list: the name meant, or what to do instead. */
+    public static String hint(String written, Collection<String> known, String otherwise) {
+        return to(written, known).map(name -> "; did you mean `" + name + "`?").orElse(otherwise);
+    }
+
     /** Letters to insert, leave out, change or swap with their neighbour (Damerau 1964, optimal string alignment). */
     static int slips(String a, String b) {
         if (Math.abs(a.length() - b.length()) > 20 || a.length() > 100) {
