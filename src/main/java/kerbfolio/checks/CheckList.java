@@ -2,6 +2,24 @@ package kerbfolio.checks;
 
 import java.util.List;
 import kerbfolio.check.Check;
+import kerbfolio.checks.highvoltage.BusDischarge;
+import kerbfolio.checks.highvoltage.CellMonitoring;
+import kerbfolio.checks.highvoltage.CellSpread;
+import kerbfolio.checks.highvoltage.CellTemperatureLimits;
+import kerbfolio.checks.highvoltage.CellVoltageLimits;
+import kerbfolio.checks.highvoltage.ChargeStop;
+import kerbfolio.checks.highvoltage.ChargeTime;
+import kerbfolio.checks.highvoltage.ColdCharge;
+import kerbfolio.checks.highvoltage.DecayTime;
+import kerbfolio.checks.highvoltage.MeasuredDecay;
+import kerbfolio.checks.highvoltage.MonitorActions;
+import kerbfolio.checks.highvoltage.PilotCurrent;
+import kerbfolio.checks.highvoltage.Precharge;
+import kerbfolio.checks.highvoltage.PrechargeEnergy;
+import kerbfolio.checks.highvoltage.PrechargePeak;
+import kerbfolio.checks.highvoltage.StoredEnergyX;
+import kerbfolio.checks.highvoltage.StoredEnergyY;
+import kerbfolio.checks.highvoltage.SupplyCurrent;
 import kerbfolio.checks.weight.AxleMargin;
 import kerbfolio.checks.weight.AxleRatingSum;
 import kerbfolio.checks.weight.CentreAcross;
@@ -49,7 +67,25 @@ public final class CheckList {
             new StaticStability(),
             new RideHeightChange(),
             new SpringDeflection(),
-            new RideFrequency());
+            new RideFrequency(),
+            new DecayTime(),
+            new BusDischarge(),
+            new MeasuredDecay(),
+            new Precharge(),
+            new PrechargeEnergy(),
+            new PrechargePeak(),
+            new StoredEnergyX(),
+            new StoredEnergyY(),
+            new CellMonitoring(),
+            new CellVoltageLimits(),
+            new CellTemperatureLimits(),
+            new ChargeStop(),
+            new MonitorActions(),
+            new ColdCharge(),
+            new CellSpread(),
+            new PilotCurrent(),
+            new SupplyCurrent(),
+            new ChargeTime());
 
     private CheckList() {}
 }

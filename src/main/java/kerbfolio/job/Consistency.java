@@ -18,6 +18,9 @@ record Consistency(Attachments attachments) implements Meaning<Job> {
         new Ids(job, complaints).examine();
         new Days(job, complaints).examine();
         new Plausibility(complaints).examine(job);
+        if (job.pack() != null) {
+            new PackConsistency(job.pack(), complaints).examine();
+        }
         attached(job, complaints);
     }
 
