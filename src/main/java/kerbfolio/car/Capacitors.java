@@ -1,7 +1,6 @@
 package kerbfolio.car;
 
 import java.util.ArrayList;
-import java.util.List;
 import kerbfolio.car.Circuit.Bus;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
@@ -95,8 +94,8 @@ public final class Capacitors {
     private static boolean lacksBleed(Part part, Term capacitance) {
         Electrical electrical = part.electrical();
         boolean isWritten = electrical != null && electrical.bleed() != null;
-        boolean isEmpty = capacitance.amount().isPresent()
-                && capacitance.amount().get().si() == 0;
+        boolean isEmpty =
+                capacitance.amount().isPresent() && capacitance.amount().get().si() == 0;
         return isWritten ? Evidence.isLowerBound(electrical.bleed()) : isEmpty;
     }
 

@@ -20,9 +20,8 @@ public final class Charging {
 
     Charging(Evidence evidence, Job job) {
         this.evidence = evidence;
-        this.chargers = job.parts().stream()
-                .filter(part -> part.role() == Role.CHARGER)
-                .toList();
+        this.chargers =
+                job.parts().stream().filter(part -> part.role() == Role.CHARGER).toList();
         this.reading = job.readings() == null ? null : job.readings().charge();
         this.pilotCurrent = PilotSignal.current(
                 evidence,

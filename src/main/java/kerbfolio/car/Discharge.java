@@ -61,8 +61,7 @@ public record Discharge(Bus bus, Working computed, List<Reading> readings) {
      * closed; each once.
      */
     static List<Bus> buses(Circuit circuit) {
-        List<String> disconnects =
-                circuit.disconnects().stream().map(Part::id).toList();
+        List<String> disconnects = circuit.disconnects().stream().map(Part::id).toList();
         List<String> all = Stream.concat(
                         disconnects.stream(), circuit.contactors().stream().map(Part::id))
                 .toList();
@@ -79,14 +78,14 @@ public record Discharge(Bus bus, Working computed, List<Reading> readings) {
         for (int i = 0; i < decays.size(); i++) {
             DecayReading decay = decays.get(i);
             String name = "reading " + (i + 1) + ", at " + decay.of();
-            list.add(new Reading(name, decay.of(), time(name, "readings.decay[" + i + "].", decay, evidence, from, to)));
+            list.add(
+                    new Reading(name, decay.of(), time(name, "readings.decay[" + i + "].", decay, evidence, from, to)));
         }
         return List.copyOf(list);
     }
 
     /** Only a bus nobody discharged on purpose shows what it does by itself. */
-    private static Term time(
-            String name, String path, DecayReading decay, Evidence evidence, Term from, Term to) {
+    private static Term time(String name, String path, DecayReading decay, Evidence evidence, Term from, Term to) {
         if (decay.active() == null) {
             return Absent.unrecorded(path + "active", "whether something discharged the bus on purpose, " + name, "s");
         }

@@ -69,8 +69,7 @@ final class PilotSignal {
     static Term current(Evidence evidence, Term duty) {
         Amount amount = duty.amount().orElse(null);
         if (amount == null) {
-            return new Absent(
-                    "readings.charge.duty", duty.name(), Unit.of("A"), duty.origin());
+            return new Absent("readings.charge.duty", duty.name(), Unit.of("A"), duty.origin());
         }
         Table table = Table.of("pilot-current");
         var bands = new ArrayList<Band>();

@@ -45,7 +45,8 @@ public record Wait(int minutes, String reason, List<Entry> reckoning) {
     public record Entry(String words, Term time) {
         private double minutes() {
             return time.amount()
-                    .map(amount -> (amount.si() + amount.expanded()) / Unit.of("min").factor())
+                    .map(amount ->
+                            (amount.si() + amount.expanded()) / Unit.of("min").factor())
                     .orElse(0.0);
         }
     }
@@ -79,7 +80,10 @@ public record Wait(int minutes, String reason, List<Entry> reckoning) {
     private static Entry entry(Term decay) {
         return new Entry(
                 "three times the " + decay.name(),
-                Working.fill(WAIT).named("wait for the " + decay.name()).put("t", decay).work());
+                Working.fill(WAIT)
+                        .named("wait for the " + decay.name())
+                        .put("t", decay)
+                        .work());
     }
 
     /** What keeps a decay from being computed; a reading cannot stand in for it. */

@@ -111,8 +111,7 @@ final class PackConsistency {
         limits(path, monitor.limits());
     }
 
-    private void numbers(
-            String path, @Nullable String text, String what, String box, @Nullable Quantity ofModule) {
+    private void numbers(String path, @Nullable String text, String what, String box, @Nullable Quantity ofModule) {
         if (text == null) {
             return;
         }

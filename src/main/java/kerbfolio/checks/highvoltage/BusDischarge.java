@@ -52,7 +52,11 @@ public final class BusDischarge implements Check {
             Label label = labels.get(i);
             if (label.shows() == LabelKind.WAIT_TIME && bus.has(label.on())) {
                 return Evidence.observed(
-                        "labels[" + i + "]", "label with the time to wait, on " + label.on(), true, label.by(), label.date());
+                        "labels[" + i + "]",
+                        "label with the time to wait, on " + label.on(),
+                        true,
+                        label.by(),
+                        label.date());
             }
         }
         return noLabel();

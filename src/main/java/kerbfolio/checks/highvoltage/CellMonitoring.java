@@ -50,7 +50,8 @@ public final class CellMonitoring implements Check {
         if (boxes.isEmpty()) {
             boxes.add("the traction battery");
         }
-        return boxes.stream().flatMap(box -> Stream.of(cellGroups(car, box, limits), temperaturePoints(car, box, limits)));
+        return boxes.stream()
+                .flatMap(box -> Stream.of(cellGroups(car, box, limits), temperaturePoints(car, box, limits)));
     }
 
     private static Finding cellGroups(Car car, String box, Limits limits) {
@@ -93,7 +94,8 @@ public final class CellMonitoring implements Check {
     /** The numbers some monitor watches, each counted once; a box no monitor names is watched by none. */
     private static Term watched(
             Car car, String box, String key, String what, int has, Function<WatchedBox, @Nullable String> numbers) {
-        List<Monitor> monitors = car.pack().section().map(pack -> pack.monitors()).orElse(List.of());
+        List<Monitor> monitors =
+                car.pack().section().map(pack -> pack.monitors()).orElse(List.of());
         if (monitors.isEmpty()) {
             return Absent.unrecorded("pack.monitors", "which " + what + " of " + box + " a monitor watches", "1");
         }

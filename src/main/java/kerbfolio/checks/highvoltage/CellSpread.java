@@ -37,7 +37,8 @@ public final class CellSpread implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        CellReading cells = car.job().readings() == null ? null : car.job().readings().cells();
+        CellReading cells =
+                car.job().readings() == null ? null : car.job().readings().cells();
         Working spread = Working.fill(SPREAD)
                 .put("U_h", reading(car, "highest", cells, cells == null ? null : cells.highest()))
                 .put("U_l", reading(car, "lowest", cells, cells == null ? null : cells.lowest()))

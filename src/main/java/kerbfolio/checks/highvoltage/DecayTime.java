@@ -26,7 +26,6 @@ public final class DecayTime implements Check {
         return discharges.isEmpty()
                 ? Stream.of(Finding.unjudged("buses", Buses.unrecorded("s")))
                 : discharges.stream()
-                        .map(discharge ->
-                                Finding.unjudged(discharge.bus().toString(), discharge.computed()));
+                        .map(discharge -> Finding.unjudged(discharge.bus().toString(), discharge.computed()));
     }
 }

@@ -46,7 +46,8 @@ public final class Precharge implements Check {
                 .put("R", filling.resistance())
                 .put("C", filling.capacitance())
                 .work();
-        String subject = filling.isByVoltage() ? "by the time set; the bus voltage closes the contactor" : "by the time set";
+        String subject =
+                filling.isByVoltage() ? "by the time set; the bus voltage closes the contactor" : "by the time set";
         return Stream.of(Finding.judged(subject, fraction, limits, "precharge"));
     }
 }

@@ -52,15 +52,13 @@ public final class PrechargePeak implements Check {
                 .work();
         return filling.contactors().isEmpty()
                 ? Stream.of(finding("contactor of the pre-charge", peak, unfound(), limits))
-                : filling.contactors().stream().map(part -> finding(part.id(), peak, rating(car.nameplate(part)), limits));
+                : filling.contactors().stream()
+                        .map(part -> finding(part.id(), peak, rating(car.nameplate(part)), limits));
     }
 
     private static Finding finding(String subject, Working peak, Term rating, Limits limits) {
         return Finding.judged(
-                subject,
-                Working.fill(USE).put("I", peak).put("I_c", rating).work(),
-                limits,
-                "precharge-peak");
+                subject, Working.fill(USE).put("I", peak).put("I_c", rating).work(), limits, "precharge-peak");
     }
 
     /** What it carries for a short time, and where that is not recorded what it carries without end, which is less. */

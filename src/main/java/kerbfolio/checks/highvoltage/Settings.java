@@ -26,11 +26,13 @@ final class Settings {
     }
 
     static Stream<Finding> each(Car car, List<Watched> watched, Row row) {
-        List<Monitor> monitors = car.pack().section().map(pack -> pack.monitors()).orElse(List.of());
+        List<Monitor> monitors =
+                car.pack().section().map(pack -> pack.monitors()).orElse(List.of());
         return monitors.isEmpty()
                 ? watched.stream().map(on -> row.of(MONITOR + ", " + on, null, on))
                 : monitors.stream()
-                        .flatMap(monitor -> watched.stream().map(on -> row.of(monitor.part() + ", " + on, monitor, on)));
+                        .flatMap(monitor ->
+                                watched.stream().map(on -> row.of(monitor.part() + ", " + on, monitor, on)));
     }
 
     /** The limit in force. */

@@ -72,15 +72,15 @@ class BusDischargeTest {
     void aVoltageLimitNobodyConfirmedMayHoldButNotClear() {
         var job = bus("2635 Ω").without("confirmations");
         assertEquals(Verdict.MET_UNCONFIRMED, found(job).verdict());
-        assertEquals(Verdict.NOT_MET, found(bus("10 kΩ").without("confirmations")).verdict());
+        assertEquals(
+                Verdict.NOT_MET, found(bus("10 kΩ").without("confirmations")).verdict());
     }
 
     @Test
     void aCapacitanceNobodyRecordedIsNoEvidence() {
         var found = found(bus("2635 Ω").alter("parts", "heater", "capacitance: 0 µF, ", ""));
         assertEquals(Verdict.NO_EVIDENCE, found.verdict());
-        assertEquals(
-                List.of("parts[heater].electrical.capacitance"), found.missing());
+        assertEquals(List.of("parts[heater].electrical.capacitance"), found.missing());
     }
 
     @Test

@@ -34,8 +34,7 @@ class DecayTimeTest {
 
     @Test
     void aBusThatIsTheSameWithContactorsOpenAndWeldedStandsThereOnce() {
-        assertEquals(
-                1, TractionText.sound().examined(new DecayTime()).rows().size());
+        assertEquals(1, TractionText.sound().examined(new DecayTime()).rows().size());
     }
 
     @Test

@@ -11,8 +11,6 @@ import org.junit.jupiter.api.Test;
 
 /** A bus of 10 kΩ and 1 mF has a time constant of 10 s: from 340 V it is at 340/e² = 46.01 V after 20 s (by hand). */
 class MeasuredDecayTest {
-    private static final JobText JOB = OneCapacitor.of("4 V", "1000 µF", "10 kΩ");
-
     private static Found read(String first, String second, String time, String active) {
         return OneCapacitor.of("4 V", "1000 µF", "10 kΩ")
                 .without("readings.decay")
@@ -91,7 +89,8 @@ class MeasuredDecayTest {
         assertEquals(List.of("readings.decay"), found.missing());
         assertEquals(
                 Verdict.NO_EVIDENCE,
-                JOB.alter("readings.decay", "inverter", "time-instrument: watch, ", "")
+                OneCapacitor.of("4 V", "1000 µF", "10 kΩ")
+                        .alter("readings.decay", "inverter", "time-instrument: watch, ", "")
                         .found(new MeasuredDecay())
                         .verdict());
     }

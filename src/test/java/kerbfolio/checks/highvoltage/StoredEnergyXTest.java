@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 /** UN R94, Annex 11: TE = Cx·Ub²/2. By hand: 500 µF at 60 V hold 0.900 J; 1 mF at 400 V 80.0 J; 500 µF at 360 V 32.4 J. */
 class StoredEnergyXTest {
     private static double energy(JobText job, String at) {
-        return job.found(new StoredEnergyX(), OneCapacitor.BUS + ", at the " + at).value();
+        return job.found(new StoredEnergyX(), OneCapacitor.BUS + ", at the " + at)
+                .value();
     }
 
     @Test
@@ -31,7 +32,8 @@ class StoredEnergyXTest {
     @Test
     void aCapacitanceNobodyRecordedIsNoEvidence() {
         assertEquals(
-                List.of("links"), JobText.onTwoAxles().found(new StoredEnergyX()).missing());
+                List.of("links"),
+                JobText.onTwoAxles().found(new StoredEnergyX()).missing());
         assertEquals(
                 List.of("parts[heater].electrical.capacitance"),
                 OneCapacitor.of("4 V", "500 µF", "10 kΩ")

@@ -54,14 +54,14 @@ class StoredEnergyYTest {
     void aBoxCountsWhereSomebodyRecordedWhatItHas() {
         var job = job("4 V", "1.39 µF")
                 .alter("parts", "front-box", "makers-wait: 5 min", "y-capacitance: 1 µF, makers-wait: 5 min");
-        assertEquals(
-                0.2008, job.found(new StoredEnergyY(), OneCapacitor.BUS).value(), 1e-9);
+        assertEquals(0.2008, job.found(new StoredEnergyY(), OneCapacitor.BUS).value(), 1e-9);
     }
 
     @Test
     void aCapacitanceNobodyRecordedIsNoEvidence() {
         assertEquals(
-                List.of("links"), JobText.onTwoAxles().found(new StoredEnergyY()).missing());
+                List.of("links"),
+                JobText.onTwoAxles().found(new StoredEnergyY()).missing());
         var found = job("4 V", "1 µF")
                 .alter("parts", "heater", "y-capacitance: 0.01 µF, ", "")
                 .found(new StoredEnergyY(), OneCapacitor.BUS);
