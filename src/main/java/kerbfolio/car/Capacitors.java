@@ -8,6 +8,7 @@ import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Electrical;
 import kerbfolio.job.Part;
+import kerbfolio.quantity.Quantity;
 import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
@@ -93,10 +94,10 @@ public final class Capacitors {
     /** What is said to lie above a figure may be anything above it: nothing is counted on. */
     private static boolean lacksBleed(Part part, Term capacitance) {
         Electrical electrical = part.electrical();
-        boolean isWritten = electrical != null && electrical.bleed() != null;
+        Quantity bleed = electrical == null ? null : electrical.bleed();
         boolean isEmpty =
                 capacitance.amount().isPresent() && capacitance.amount().get().si() == 0;
-        return isWritten ? Evidence.isLowerBound(electrical.bleed()) : isEmpty;
+        return bleed == null ? isEmpty : Evidence.isLowerBound(bleed);
     }
 
     public Bus bus() {

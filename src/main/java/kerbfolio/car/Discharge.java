@@ -58,9 +58,12 @@ public record Discharge(Bus bus, Working computed, List<Reading> readings) {
 
     /**
      * The buses to wait for once the disconnects are out: with every contactor open, and with every contactor welded
-     * closed; each once.
+     * closed; each once. Without a link nothing is known of what discharges together.
      */
     static List<Bus> buses(Circuit circuit) {
+        if (!circuit.isRecorded()) {
+            return List.of();
+        }
         List<String> disconnects = circuit.disconnects().stream().map(Part::id).toList();
         List<String> all = Stream.concat(
                         disconnects.stream(), circuit.contactors().stream().map(Part::id))

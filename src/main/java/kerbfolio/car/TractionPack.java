@@ -150,14 +150,14 @@ public final class TractionPack {
 
     /** Modules in one box. */
     public Term modulesIn(String box) {
-        Quantity modules = pack == null
-                ? null
-                : pack.boxes().stream()
-                        .filter(written -> written.part().equals(box))
-                        .findFirst()
-                        .map(Box::modules)
-                        .orElse(null);
-        return stated("boxes[" + box + "].modules", "modules in " + box, "1", modules, moduleFrom());
+        List<Box> all = pack == null ? List.of() : pack.boxes();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).part().equals(box)) {
+                return stated(
+                        "boxes[" + i + "].modules", "modules in " + box, "1", all.get(i).modules(), moduleFrom());
+            }
+        }
+        return Absent.unrecorded("pack.boxes", "modules in " + box, "1");
     }
 
     /** Strings in parallel; one where none is written would be a guess. */

@@ -100,18 +100,18 @@ public final class CellMonitoring implements Check {
             return Absent.unrecorded("pack.monitors", "which " + what + " of " + box + " a monitor watches", "1");
         }
         Numbers watched = Numbers.none();
-        for (Monitor monitor : monitors) {
-            for (WatchedBox named : monitor.watches()) {
-                String text = numbers.apply(named);
-                if (named.part().equals(box) && text == null) {
+        for (int i = 0; i < monitors.size(); i++) {
+            List<WatchedBox> watches = monitors.get(i).watches();
+            for (int k = 0; k < watches.size(); k++) {
+                String text = numbers.apply(watches.get(k));
+                boolean isNamed = watches.get(k).part().equals(box);
+                if (isNamed && text == null) {
                     return Absent.unrecorded(
-                            "pack.monitors[" + monitor.part() + "].watches[" + box + "]." + key,
-                            "which " + what + " of " + box + " " + monitor.part() + " watches",
+                            "pack.monitors[" + i + "].watches[" + k + "]." + key,
+                            "which " + what + " of " + box + " " + monitors.get(i).part() + " watches",
                             "1");
                 }
-                if (named.part().equals(box) && text != null) {
-                    watched = watched.with(Numbers.of(text));
-                }
+                watched = isNamed && text != null ? watched.with(Numbers.of(text)) : watched;
             }
         }
         return Evidence.solved(

@@ -44,8 +44,9 @@ public final class CellTemperatureLimits implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Settings.each(car, TEMPERATURES, (subject, monitor, on) -> {
-            Term inForce = Settings.limit(car, monitor, on);
+        return Settings.each(car, TEMPERATURES, (subject, setting) -> {
+            Watched on = setting.on();
+            Term inForce = setting.limit(car);
             boolean isHigh = on == Watched.TEMPERATURE_HIGH || on == Watched.CHARGE_TEMPERATURE_HIGH;
             Cell cell = car.pack().section().map(pack -> pack.cell()).orElse(null);
             Term ofCell = car.evidence()

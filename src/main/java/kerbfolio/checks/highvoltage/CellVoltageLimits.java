@@ -37,9 +37,9 @@ public final class CellVoltageLimits implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         return Settings.each(
-                car, List.of(Watched.CELL_VOLTAGE_HIGH, Watched.CELL_VOLTAGE_LOW), (subject, monitor, on) -> {
-                    Term inForce = Settings.limit(car, monitor, on);
-                    boolean isHigh = on == Watched.CELL_VOLTAGE_HIGH;
+                car, List.of(Watched.CELL_VOLTAGE_HIGH, Watched.CELL_VOLTAGE_LOW), (subject, setting) -> {
+                    Term inForce = setting.limit(car);
+                    boolean isHigh = setting.on() == Watched.CELL_VOLTAGE_HIGH;
                     Term ofCell = ofCell(car, isHigh);
                     return Finding.judged(
                             subject,

@@ -34,9 +34,9 @@ public final class ChargeStop implements Check {
         return Settings.each(
                 car,
                 List.of(Watched.CELL_VOLTAGE_HIGH),
-                (subject, monitor, on) -> Finding.judged(
+                (subject, setting) -> Finding.judged(
                         subject,
-                        Settings.does(car, monitor, on, Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS)),
+                        setting.does(Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS)),
                         limits,
                         "monitor-action"));
     }

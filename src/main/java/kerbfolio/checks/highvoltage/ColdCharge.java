@@ -29,9 +29,9 @@ public final class ColdCharge implements Check {
         return Settings.each(
                 car,
                 List.of(Watched.CHARGE_TEMPERATURE_LOW, Watched.CHARGE_TEMPERATURE_HIGH),
-                (subject, monitor, on) -> Finding.judged(
+                (subject, setting) -> Finding.judged(
                         subject,
-                        Settings.does(car, monitor, on, Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS)),
+                        setting.does(Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS)),
                         limits,
                         "monitor-action"));
     }

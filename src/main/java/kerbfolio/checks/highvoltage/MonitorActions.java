@@ -29,9 +29,9 @@ public final class MonitorActions implements Check {
         return Settings.each(
                 car,
                 List.of(Watched.CELL_VOLTAGE_LOW, Watched.TEMPERATURE_HIGH),
-                (subject, monitor, on) -> Finding.judged(
+                (subject, setting) -> Finding.judged(
                         subject,
-                        Settings.does(car, monitor, on, Set.of(Action.STOP_DRIVE, Action.OPEN_CONTACTORS)),
+                        setting.does(Set.of(Action.STOP_DRIVE, Action.OPEN_CONTACTORS)),
                         limits,
                         "monitor-action"));
     }

@@ -2,75 +2,86 @@ package kerbfolio.checks.highvoltage;
 
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
+import kerbfolio.car.Evidence;
 import kerbfolio.check.Finding;
+import kerbfolio.formula.Absent;
+import kerbfolio.formula.Known;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Action;
 import kerbfolio.job.Monitor;
+import kerbfolio.job.Pack;
 import kerbfolio.job.Protection;
 import kerbfolio.job.Watched;
-import kerbfolio.quantity.Quantity;
-import kerbfolio.quantity.Unit;
 import org.jspecify.annotations.Nullable;
 
 /** The limits in force of every battery monitor, and what it does at each, as the checks of its protection ask for them. */
 final class Settings {
-    private static final String MONITOR = "battery monitor";
-
     private Settings() {}
 
     /** One row for each monitor and each thing it watches; one monitor without a setting where none is recorded. */
     interface Row {
-        Finding of(String subject, @Nullable Monitor monitor, Watched watched);
+        Finding of(String subject, Setting setting);
+    }
+
+    /**
+     * What one monitor has in force for one thing it watches.
+     *
+     * @param path where it stands, or where it would
+     * @param on what is watched
+     * @param written the entry; nothing if there is none
+     * @param from where the settings were read
+     */
+    record Setting(String path, Watched on, @Nullable Protection written, @Nullable String from) {
+        /** The limit in force. */
+        Term limit(Car car) {
+            return car.evidence()
+                    .stated(
+                            path + ".at",
+                            "limit of the monitor, " + on,
+                            on.isVoltage() ? "V" : "°C",
+                            written == null ? null : written.at(),
+                            from);
+        }
+
+        /** 1 if what the monitor does there is one of some actions, 0 if it does something else. */
+        Term does(Set<Action> wanted) {
+            Action action = written == null ? null : written.does();
+            String name = "what the monitor does at " + on;
+            if (action == null) {
+                return Absent.unrecorded(path + ".does", name, "1");
+            }
+            boolean isNamed = from != null && !from.isBlank();
+            Known known = Evidence.solved(
+                    path + ".does",
+                    name,
+                    wanted.contains(action) ? 1 : 0,
+                    "1",
+                    action + (isNamed ? ", from " + from : ""));
+            return isNamed ? known : known.doubted("nobody is named who states " + name);
+        }
     }
 
     static Stream<Finding> each(Car car, List<Watched> watched, Row row) {
-        List<Monitor> monitors =
-                car.pack().section().map(pack -> pack.monitors()).orElse(List.of());
+        List<Monitor> monitors = car.pack().section().map(Pack::monitors).orElse(List.of());
         return monitors.isEmpty()
-                ? watched.stream().map(on -> row.of(MONITOR + ", " + on, null, on))
-                : monitors.stream()
-                        .flatMap(monitor ->
-                                watched.stream().map(on -> row.of(monitor.part() + ", " + on, monitor, on)));
+                ? watched.stream()
+                        .map(on -> row.of("battery monitor, " + on, new Setting("pack.monitors", on, null, null)))
+                : IntStream.range(0, monitors.size()).boxed().flatMap(i -> watched.stream()
+                        .map(on -> row.of(
+                                monitors.get(i).part() + ", " + on,
+                                setting("pack.monitors[" + i + "].limits", monitors.get(i), on))));
     }
 
-    /** The limit in force. */
-    static Term limit(Car car, @Nullable Monitor monitor, Watched on) {
-        Protection protection = protection(monitor, on);
-        return car.evidence()
-                .stated(
-                        path(monitor, on) + ".at",
-                        "limit of the monitor, " + on,
-                        on.isVoltage() ? "V" : "°C",
-                        protection == null ? null : protection.at(),
-                        monitor == null ? null : monitor.from());
-    }
-
-    /** 1 if what the monitor does at a limit is one of some actions, 0 if it does something else. */
-    static Term does(Car car, @Nullable Monitor monitor, Watched on, Set<Action> wanted) {
-        Protection protection = protection(monitor, on);
-        Action action = protection == null ? null : protection.does();
-        Quantity isWanted = action == null ? null : Quantity.of(wanted.contains(action) ? 1 : 0, Unit.ONE);
-        return car.evidence()
-                .stated(
-                        path(monitor, on) + ".does",
-                        "what the monitor does at " + on + (action == null ? "" : ": " + action),
-                        "1",
-                        isWanted,
-                        monitor == null ? null : monitor.from());
-    }
-
-    private static String path(@Nullable Monitor monitor, Watched on) {
-        return monitor == null ? "pack.monitors" : "pack.monitors[" + monitor.part() + "].limits[" + on + "]";
-    }
-
-    private static @Nullable Protection protection(@Nullable Monitor monitor, Watched on) {
-        return monitor == null
-                ? null
-                : monitor.limits().stream()
-                        .filter(limit -> limit.on() == on)
-                        .findFirst()
-                        .orElse(null);
+    private static Setting setting(String path, Monitor monitor, Watched on) {
+        List<Protection> limits = monitor.limits();
+        for (int i = 0; i < limits.size(); i++) {
+            if (limits.get(i).on() == on) {
+                return new Setting(path + "[" + i + "]", on, limits.get(i), monitor.from());
+            }
+        }
+        return new Setting(path, on, null, monitor.from());
     }
 }

@@ -37,7 +37,8 @@ public final class StoredEnergyY implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        List<Bus> buses = car.circuit().buses(List.of());
+        List<Bus> buses =
+                car.circuit().isRecorded() ? car.circuit().buses(List.of()) : List.of();
         return buses.isEmpty()
                 ? Stream.of(Finding.judged("buses", Buses.unrecorded("J"), limits, "stored-energy-y"))
                 : buses.stream()

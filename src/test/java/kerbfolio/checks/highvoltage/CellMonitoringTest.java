@@ -78,14 +78,14 @@ class CellMonitoringTest {
     @Test
     void whatIsNotRecordedIsNoEvidence() {
         assertEquals(
-                List.of("pack.boxes[the traction battery].modules", "pack.module.cell-groups", "pack.monitors"),
+                List.of("pack.boxes", "pack.module.cell-groups", "pack.monitors"),
                 found(JobText.onTwoAxles(), "cell groups of the traction battery")
                         .missing());
         assertEquals(
                 List.of("pack.monitors"),
                 found(MonitorText.without(), "cell groups of rear-box").missing());
         assertEquals(
-                List.of("pack.monitors[monitor].watches[rear-box].temperature-points"),
+                List.of("pack.monitors[0].watches[1].temperature-points"),
                 found(MonitorText.with(", temperature-points: 1-28", ""), "temperature points of rear-box")
                         .missing());
     }

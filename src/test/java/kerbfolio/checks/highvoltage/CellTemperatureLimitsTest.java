@@ -61,7 +61,7 @@ class CellTemperatureLimitsTest {
     @Test
     void whatIsNotRecordedIsNoEvidence() {
         assertEquals(
-                List.of("pack.monitors[monitor].limits[temperature-low].at"),
+                List.of("pack.monitors[0].limits.at"),
                 found("temperature-low", "{ on: temperature-low, at: -15 °C, does: reduce },", "")
                         .missing());
         assertEquals(

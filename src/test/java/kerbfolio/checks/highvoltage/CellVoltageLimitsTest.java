@@ -40,7 +40,7 @@ class CellVoltageLimitsTest {
     @Test
     void whatIsNotRecordedIsNoEvidence() {
         assertEquals(
-                List.of("pack.monitors[monitor].limits[cell-voltage-high].at"),
+                List.of("pack.monitors[0].limits[0].at"),
                 MonitorText.with(", at: 4.15 V", "")
                         .found(new CellVoltageLimits(), "monitor, cell-voltage-high")
                         .missing());

@@ -48,7 +48,7 @@ class ChargeStopTest {
     void whatIsNotRecordedIsNoEvidence() {
         var job = MonitorText.with("at: 4.15 V, does: open-contactors }", "at: 4.15 V }");
         assertEquals(
-                List.of("pack.monitors[monitor].limits[cell-voltage-high].does"),
+                List.of("pack.monitors[0].limits[0].does"),
                 job.found(new ChargeStop(), SUBJECT).missing());
         assertEquals(
                 List.of("pack.monitors.does"),

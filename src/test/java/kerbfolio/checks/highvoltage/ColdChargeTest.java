@@ -51,7 +51,7 @@ class ColdChargeTest {
     void whatIsNotRecordedIsNoEvidence() {
         var job = MonitorText.with("at: 2 °C, does: stop-charge }", "at: 2 °C }");
         assertEquals(
-                List.of("pack.monitors[monitor].limits[charge-temperature-low].does"),
+                List.of("pack.monitors[0].limits[4].does"),
                 job.found(new ColdCharge(), SUBJECT).missing());
         assertEquals(
                 List.of("pack.monitors.does"),

@@ -76,6 +76,14 @@ class DecayTimeTest {
         assertTrue(found.why().contains("needs C > 0"), found.why());
     }
 
+    /** Parts alone do not say which of them discharge together. */
+    @Test
+    void partsWithoutLinksAreNoBus() {
+        assertEquals(
+                List.of("links"),
+                TractionText.sound().without("links").found(new DecayTime()).missing());
+    }
+
     @Test
     void aCircuitNobodyRecordedIsNoEvidence() {
         var found = JobText.onTwoAxles().found(new DecayTime());

@@ -52,7 +52,7 @@ class MonitorActionsTest {
     void whatIsNotRecordedIsNoEvidence() {
         var job = MonitorText.with("at: 3.1 V, does: open-contactors }", "at: 3.1 V }");
         assertEquals(
-                List.of("pack.monitors[monitor].limits[cell-voltage-low].does"),
+                List.of("pack.monitors[0].limits[1].does"),
                 job.found(new MonitorActions(), SUBJECT).missing());
         assertEquals(
                 List.of("pack.monitors.does"),
