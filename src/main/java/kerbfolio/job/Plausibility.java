@@ -143,14 +143,18 @@ final class Plausibility {
         }
     }
 
-    private void count(String path, @Nullable Quantity count, int least, int most) {
-        if (count != null
-                && (count.sense() != Sense.VALUE
-                        || count.half().isPresent()
-                        || count.number() != Math.rint(count.number())
-                        || count.number() < least
-                        || count.number() > most)) {
+    void count(String path, @Nullable Quantity count, int least, int most) {
+        if (count != null && !isCount(count, least, most)) {
             complaints.add(path, "`" + count + "` cannot be; write a whole number from " + least + " to " + most);
         }
+    }
+
+    /** A whole number without doubt, within bounds. */
+    static boolean isCount(Quantity count, int least, int most) {
+        return count.sense() == Sense.VALUE
+                && count.half().isEmpty()
+                && count.number() == Math.rint(count.number())
+                && count.number() >= least
+                && count.number() <= most;
     }
 }
