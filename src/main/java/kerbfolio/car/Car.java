@@ -155,11 +155,11 @@ public final class Car {
         return pack;
     }
 
-<<<<<<< HEAD
     /** What may stay live with some parts open. */
     public LiveParts liveParts(Collection<String> open) {
         return new LiveParts(circuit, pack, open);
-=======
+    }
+
     /** The capacitors of a bus taken together. */
     public Capacitors capacitors(Circuit.Bus bus) {
         return new Capacitors(evidence, bus);
@@ -196,7 +196,6 @@ public final class Car {
     /** What is known of a charge at the inlet. */
     public Charging charging() {
         return charging;
->>>>>>> 96c59eea51341abc8f0eaae2ff8d587a03c09682
     }
 
     /** The electrical ratings of a part. */
