@@ -253,7 +253,7 @@ public final class TractionPack {
     }
 
     /** Volts of every box whose voltage is known. */
-    Map<String, Double> boxVolts() {
+    public Map<String, Double> boxVolts() {
         var volts = new LinkedHashMap<String, Double>();
         boxes.forEach((part, working) -> working.amount().ifPresent(amount -> volts.put(part, amount.si())));
         return volts;

@@ -7,7 +7,7 @@ import kerbfolio.formula.Term;
 /** The buses of a car as the checks of its capacitors ask for them. */
 final class Buses {
     /** The voltage at which a bus counts as dead. */
-    static final String LIMIT = "voltage-class-dc";
+    static final String LIMIT = "low-voltage";
 
     private Buses() {}
 

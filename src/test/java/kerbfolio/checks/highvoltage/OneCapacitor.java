@@ -15,7 +15,7 @@ final class OneCapacitor {
     /** @param cell highest voltage of a cell: a hundredth of the pack's */
     static JobText of(String cell, String capacitance, String bleed) {
         return TractionText.sound()
-                .confirming("un-ece", "voltage-class-dc, supply-current")
+                .confirming("un-ece", "low-voltage, supply-current")
                 .with("pack.modules", "\"25\"")
                 .alter("pack.boxes", "rear-box", "14", "17")
                 .with("pack.cell", "{ from: maker, max-voltage: " + cell + " }")
