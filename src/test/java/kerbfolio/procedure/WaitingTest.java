@@ -16,7 +16,7 @@ class WaitingTest {
 
     @Test
     void aMakersWaitCountsWhereItIsLonger() {
-        assertEquals(10, minutes("5 min"));
+        assertEquals(10, minutes("9 min"));
         assertEquals(15, minutes("15 min"));
         assertEquals(13, minutes("12.1 min"));
         assertEquals(20, minutes("1200 s"));
