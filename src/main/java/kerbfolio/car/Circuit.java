@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.job.Job;
 import kerbfolio.job.Link;
@@ -18,6 +19,8 @@ import kerbfolio.job.Role;
 import kerbfolio.job.Role.Ports;
 import org.jgrapht.Graph;
 import org.jgrapht.alg.connectivity.BiconnectivityInspector;
+import org.jgrapht.alg.shortestpath.BFSShortestPath;
+import org.jgrapht.graph.AsSubgraph;
 import org.jgrapht.graph.Multigraph;
 
 /**
@@ -158,6 +161,17 @@ public final class Circuit {
     /** Terminals of one voltage with this one, with some parts open; every contactor not among them counts as closed. */
     public Set<Terminal> net(Terminal terminal, Collection<String> open) {
         return reach(terminal, bond -> bond.kind().isConductor() && !open.contains(bond.id()));
+    }
+
+    /** Ids of links and parts on a shortest way of conductors between two terminals, with everything closed. */
+    public List<String> way(Terminal from, Terminal to) {
+        Set<Bond> conductors = graph.edgeSet().stream()
+                .filter(bond -> bond.kind().isConductor())
+                .collect(Collectors.toSet());
+        var path = BFSShortestPath.findPathBetween(new AsSubgraph<>(graph, graph.vertexSet(), conductors), from, to);
+        return path == null
+                ? List.of()
+                : path.getEdgeList().stream().map(Bond::id).toList();
     }
 
     /** Ids of links and parts the current between a consumer and the boxes of cells passes, the boxes among them. */

@@ -35,12 +35,14 @@ public final class LiveParts {
     private final TractionPack pack;
     private final Set<String> open;
     private final Potentials potentials;
+    private final List<Absent> unknown;
 
     LiveParts(Circuit circuit, TractionPack pack, Collection<String> open) {
         this.circuit = circuit;
         this.pack = pack;
         this.open = new LinkedHashSet<>(open);
         this.potentials = circuit.potentials(open, pack.boxVolts());
+        this.unknown = pack.missingBoxes(circuit.parts(Role.BATTERY));
     }
 
     /** Volts that may stay between the poles of a part with two of them. */
@@ -74,7 +76,6 @@ public final class LiveParts {
     }
 
     private Term between(String name, Terminal a, Terminal b, @Nullable String without) {
-        List<Absent> unknown = pack.missingBoxes(circuit.parts(Role.BATTERY));
         Optional<String> contradiction = potentials.contradiction();
         if (unknown.isEmpty() && contradiction.isPresent()) {
             String why = contradiction.get() + " joins what the boxes of cells hold at different voltages";

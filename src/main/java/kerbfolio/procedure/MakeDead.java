@@ -93,8 +93,10 @@ public record MakeDead(
         var steps = new ArrayList<Step>();
         steps.add(Step.of(
                 "Pull out the charge lead.",
-                named(car, Role.INLET, "inlet"),
-                "While a lead is in, inlet and charger are live and contactors may close by themselves. Tag the inlet."));
+                        named(car, Role.INLET, "inlet"),
+                        "While a lead is in, inlet and charger are live and contactors may close by themselves. Tag the"
+                                + " inlet.")
+                .showing(car.job(), of(car, Role.INLET)));
         steps.add(Step.of(
                 "Switch off. Take the key out and keep it on you.",
                 List.of("A key that works without contact goes where the car cannot feel it."),
@@ -104,7 +106,8 @@ public record MakeDead(
                         "Take the minus clamp off the 12 V battery and insulate it.",
                         named(car, Role.AUXILIARY_BATTERY, "12 V battery"),
                         "Contactors lose their hold and converters stop. The clamp must not spring back.")
-                .with("insulating cap or tape"));
+                .with("insulating cap or tape")
+                .showing(car.job(), of(car, Role.AUXILIARY_BATTERY)));
         List<Part> motors =
                 car.job().parts().stream().filter(LiveList::isMotor).toList();
         if (motors.isEmpty() || motors.stream().anyMatch(LiveList::maySpin)) {
@@ -128,11 +131,12 @@ public record MakeDead(
                         : motor.kind() + " motor");
     }
 
+    private static List<Part> of(Car car, Role role) {
+        return car.job().parts().stream().filter(part -> part.role() == role).toList();
+    }
+
     private static List<String> named(Car car, Role role, String what) {
-        List<String> named = car.job().parts().stream()
-                .filter(part -> part.role() == role)
-                .map(Said::part)
-                .toList();
+        List<String> named = of(car, role).stream().map(Said::part).toList();
         return named.isEmpty() ? List.of(what + ": " + Said.CONSULT) : named;
     }
 
@@ -146,7 +150,8 @@ public record MakeDead(
                 .with("gloves, leather gloves over them, face shield, insulating mat; no metal on hands or neck"));
         for (Part disconnect : car.circuit().disconnects()) {
             Term gap = car.liveParts(List.of(disconnect.id())).betweenTerminals(disconnect);
-            steps.add(out(Said.part(disconnect), opening(disconnect), Said.volts(gap), Step.blank("kept by")));
+            steps.add(out(Said.part(disconnect), opening(disconnect), Said.volts(gap), Step.blank("kept by"))
+                    .showing(car.job(), List.of(disconnect)));
         }
         if (car.circuit().disconnects().isEmpty()) {
             steps.add(out(

@@ -32,7 +32,7 @@ record Proof(Car car, String low) {
         List<Part> points = car.job().parts().stream()
                 .filter(part -> part.testPoint() != null)
                 .toList();
-        points.forEach(part -> steps.add(at(part, part.testPoint())));
+        points.forEach(part -> steps.add(at(part, part.testPoint()).showing(car.job(), List.of(part))));
         if (points.isEmpty()) {
             steps.add(measured(
                     "Open the cover of the test point and measure.",
@@ -44,9 +44,10 @@ record Proof(Car car, String low) {
                 .toList();
         for (Part inverter : inverters) {
             steps.add(measured(
-                    "Measure at the terminals of " + Said.part(inverter) + ".",
-                    List.of("cover and how to reach them: " + Said.CONSULT),
-                    "gloves and face shield on"));
+                            "Measure at the terminals of " + Said.part(inverter) + ".",
+                            List.of("cover and how to reach them: " + Said.CONSULT),
+                            "gloves and face shield on")
+                    .showing(car.job(), List.of(inverter)));
         }
         steps.add(Step.of(
                 "Prove the tester again, on the same source.",

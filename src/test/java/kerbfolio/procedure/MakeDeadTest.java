@@ -90,6 +90,17 @@ class MakeDeadTest {
     }
 
     @Test
+    void aStepShowsWhatThereArePicturesOf() {
+        job.add("photos", "{ file: plug.jpg, caption: where it sits, subject: disconnect }");
+        assertEquals(
+                List.of("plug.jpg"),
+                step(job, "Take out service disconnect").photos().stream()
+                        .map(photo -> photo.file())
+                        .toList());
+        assertEquals(List.of(), step(job, "Pull out").photos());
+    }
+
+    @Test
     void openingTheTestPointIsTheLiveStep() {
         Step open = step(job, "Open the test point");
         assertTrue(open.isLive());

@@ -1,12 +1,8 @@
 package kerbfolio.checks.highvoltage;
 
-import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
-import kerbfolio.car.Bond;
 import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
 import kerbfolio.car.Evidence;
@@ -45,26 +41,10 @@ public final class PolesApart implements Check {
     }
 
     private static Term joined(Circuit circuit, Part part) {
-        List<Terminal> poles = circuit.terminals(part.id());
-        Set<Terminal> net = circuit.net(poles.get(0), Set.of());
-        boolean isShort = poles.stream().allMatch(net::contains);
-        String words = isShort
-                ? "its poles are joined through " + String.join(", ", way(circuit, poles.get(0), poles.get(1)))
-                : "no conductor joins its poles";
-        return Evidence.solved("links", "ways without a consumer from pole to pole", isShort ? 1 : 0, "1", words);
-    }
-
-    /** Links and parts of one way between two terminals: whatever the way can do without is left out, one by one. */
-    private static List<String> way(Circuit circuit, Terminal from, Terminal to) {
-        var left = new ArrayList<String>();
-        var out = new HashSet<String>();
-        for (String id : circuit.bonds().stream().map(Bond::id).distinct().toList()) {
-            out.add(id);
-            if (!circuit.net(from, out).contains(to)) {
-                out.remove(id);
-                left.add(id);
-            }
-        }
-        return left;
+        List<String> way = circuit.way(Terminal.plus(part.id()), Terminal.minus(part.id()));
+        String words = way.isEmpty()
+                ? "no conductor joins its poles"
+                : "its poles are joined through " + String.join(", ", way);
+        return Evidence.solved("links", "ways without a consumer from pole to pole", way.isEmpty() ? 0 : 1, "1", words);
     }
 }
