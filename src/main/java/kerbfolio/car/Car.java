@@ -1,7 +1,12 @@
 package kerbfolio.car;
 
+<<<<<<< HEAD
 import java.util.Collection;
+=======
+import java.util.HashMap;
+>>>>>>> 382c33150dbed0b77a94dc1645a0c9b53d12f395
 import java.util.List;
+import java.util.Map;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -38,6 +43,8 @@ public final class Car {
     private final Suspension rearSuspension;
     private final Circuit circuit;
     private final TractionPack pack;
+    private final Map<Circuit.Bus, Capacitors> capacitors = new HashMap<>();
+    private final Map<Term, List<Discharge>> discharges = new HashMap<>();
     private final Filling filling;
     private final Charging charging;
 
@@ -62,7 +69,7 @@ public final class Car {
         this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
         this.circuit = new Circuit(job);
         this.pack = new TractionPack(evidence, job.pack());
-        this.filling = new Filling(evidence, job.pack(), circuit);
+        this.filling = new Filling(evidence, job.pack(), circuit, this::capacitors);
         this.charging = new Charging(evidence, job);
     }
 
@@ -162,11 +169,15 @@ public final class Car {
 
     /** The capacitors of a bus taken together. */
     public Capacitors capacitors(Circuit.Bus bus) {
-        return new Capacitors(evidence, bus);
+        return capacitors.computeIfAbsent(bus, fresh -> new Capacitors(evidence, fresh));
     }
 
     /** How long each bus stays above a voltage once the disconnects are out, computed and as read. */
     public List<Discharge> discharges(Term limit) {
+        return discharges.computeIfAbsent(limit, this::discharged);
+    }
+
+    private List<Discharge> discharged(Term limit) {
         List<Discharge.Reading> readings = decayReadings(limit);
         return Discharge.buses(circuit).stream()
                 .map(bus -> new Discharge(
