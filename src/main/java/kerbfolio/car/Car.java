@@ -1,10 +1,7 @@
 package kerbfolio.car;
 
-<<<<<<< HEAD
 import java.util.Collection;
-=======
 import java.util.HashMap;
->>>>>>> 382c33150dbed0b77a94dc1645a0c9b53d12f395
 import java.util.List;
 import java.util.Map;
 import kerbfolio.formula.Formula;
