@@ -85,8 +85,7 @@ final class LiveList {
 
     /** A capacitor nobody recorded may be there all the same. */
     private void capacitors() {
-        List<String> out =
-                car.circuit().disconnects().stream().map(Part::id).toList();
+        List<String> out = car.circuit().disconnects().stream().map(Part::id).toList();
         car.circuit()
                 .buses(out)
                 .forEach(bus -> add(
@@ -132,7 +131,8 @@ final class LiveList {
 
     private void inlet(Part part) {
         String mains = car.job().parts().stream()
-                .filter(charger -> charger.charger() != null && charger.charger().inputVoltage() != null)
+                .filter(charger ->
+                        charger.charger() != null && charger.charger().inputVoltage() != null)
                 .findFirst()
                 .map(charger -> charger.charger().inputVoltage() + " mains")
                 .orElse("mains");
