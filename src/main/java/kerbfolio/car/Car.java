@@ -5,6 +5,7 @@ import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Job;
+import kerbfolio.job.Link;
 import kerbfolio.job.Part;
 import kerbfolio.job.Ratings;
 import kerbfolio.job.Vehicle;
@@ -37,6 +38,8 @@ public final class Car {
     private final Suspension rearSuspension;
     private final Circuit circuit;
     private final TractionPack pack;
+    private final Guards guards;
+    private final Working prospectiveCurrent;
 
     public Car(Job job) {
         this.job = job;
@@ -59,6 +62,8 @@ public final class Car {
         this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
         this.circuit = new Circuit(job);
         this.pack = new TractionPack(evidence, job.pack());
+        this.guards = new Guards(circuit);
+        this.prospectiveCurrent = ProspectiveCurrent.of(pack, circuit, this::conductor);
     }
 
     public Job job() {
@@ -153,6 +158,28 @@ public final class Car {
     /** The electrical ratings of a part. */
     public Nameplate nameplate(Part part) {
         return new Nameplate(evidence, part);
+    }
+
+    public FusePlate fuse(Part part) {
+        return new FusePlate(evidence, part);
+    }
+
+    public ContactorPlate contactor(Part part) {
+        return new ContactorPlate(evidence, part);
+    }
+
+    public Conductor conductor(Link link) {
+        return new Conductor(evidence, link);
+    }
+
+    /** Which fuse stands before which cable and which box of cells. */
+    public Guards guards() {
+        return guards;
+    }
+
+    /** What a short circuit draws, at most. */
+    public Working prospectiveCurrent() {
+        return prospectiveCurrent;
     }
 
     /** Permitted gross mass, as a plate or paper states it. */

@@ -2,6 +2,22 @@ package kerbfolio.checks;
 
 import java.util.List;
 import kerbfolio.check.Check;
+import kerbfolio.checks.highvoltage.BackVoltage;
+import kerbfolio.checks.highvoltage.CableAmpacity;
+import kerbfolio.checks.highvoltage.CableProtection;
+import kerbfolio.checks.highvoltage.CableVoltage;
+import kerbfolio.checks.highvoltage.ContactorFuse;
+import kerbfolio.checks.highvoltage.ContactorPolarity;
+import kerbfolio.checks.highvoltage.FaultWithstand;
+import kerbfolio.checks.highvoltage.FuseBreaking;
+import kerbfolio.checks.highvoltage.FuseContinuous;
+import kerbfolio.checks.highvoltage.FuseGuardsCable;
+import kerbfolio.checks.highvoltage.FuseLetThrough;
+import kerbfolio.checks.highvoltage.FuseVoltage;
+import kerbfolio.checks.highvoltage.PackCurrent;
+import kerbfolio.checks.highvoltage.ReverseBreaking;
+import kerbfolio.checks.highvoltage.StringFuse;
+import kerbfolio.checks.highvoltage.VoltageDrop;
 import kerbfolio.checks.weight.AxleMargin;
 import kerbfolio.checks.weight.AxleRatingSum;
 import kerbfolio.checks.weight.CentreAcross;
@@ -49,7 +65,23 @@ public final class CheckList {
             new StaticStability(),
             new RideHeightChange(),
             new SpringDeflection(),
-            new RideFrequency());
+            new RideFrequency(),
+            new PackCurrent(),
+            new CableAmpacity(),
+            new CableVoltage(),
+            new VoltageDrop(),
+            new FuseVoltage(),
+            new FuseContinuous(),
+            new FuseBreaking(),
+            new FuseGuardsCable(),
+            new FuseLetThrough(),
+            new FaultWithstand(),
+            new CableProtection(),
+            new StringFuse(),
+            new ContactorFuse(),
+            new ReverseBreaking(),
+            new ContactorPolarity(),
+            new BackVoltage());
 
     private CheckList() {}
 }
