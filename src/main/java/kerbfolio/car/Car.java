@@ -168,6 +168,10 @@ public final class Car {
         return new ContactorPlate(evidence, part);
     }
 
+    public MotorPlate motor(Part part) {
+        return new MotorPlate(evidence, part);
+    }
+
     public Conductor conductor(Link link) {
         return new Conductor(evidence, link);
     }

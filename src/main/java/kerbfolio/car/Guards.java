@@ -17,6 +17,7 @@ import kerbfolio.job.Role;
 /** Which fuse stands before what: found by opening one after the other and asking what a box of cells still feeds. */
 public final class Guards {
     private final Circuit circuit;
+    private final Map<String, List<Guard>> found = new HashMap<>();
 
     Guards(Circuit circuit) {
         this.circuit = circuit;
@@ -54,6 +55,10 @@ public final class Guards {
      * across a consumer or another box behind it, and back. Each conductor of a cable counts by itself.
      */
     public List<Guard> of(Link link) {
+        return found.computeIfAbsent(link.id(), id -> search(link));
+    }
+
+    private List<Guard> search(Link link) {
         var guards = new ArrayList<Guard>();
         for (Bond cable : circuit.bonds(link.id())) {
             for (Terminal end : List.of(cable.from(), cable.to())) {
@@ -71,7 +76,7 @@ public final class Guards {
                 }
             }
         }
-        return guards;
+        return List.copyOf(guards);
     }
 
     private List<Part> fuses(Terminal end, Bond cable, Part box) {

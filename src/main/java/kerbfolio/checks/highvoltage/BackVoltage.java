@@ -3,9 +3,9 @@ package kerbfolio.checks.highvoltage;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
+import kerbfolio.car.MotorPlate;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
@@ -15,28 +15,14 @@ import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Gate;
 import kerbfolio.job.LinkKind;
-import kerbfolio.job.Motor;
 import kerbfolio.job.MotorKind;
 import kerbfolio.job.Part;
 import kerbfolio.job.Role;
-import kerbfolio.quantity.Quantity;
 import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
 
 /** A magnet motor that is towed or runs downhill is a generator nobody switched on. */
 public final class BackVoltage implements Check {
-    private static final String KEY = "back-voltage";
-
-    static final Formula SPEED = Formula.of("n = v*i/(2*pi*r)")
-            .giving("speed of the motor", "rpm")
-            .with("v", "speed of the car", "km/h")
-            .with("i", "turns of the motor for one of the wheel", "1")
-            .with("r", "rolling radius", "mm")
-            .constant("pi", Math.PI, "1", Source.DYNAMICS.clause("circle constant"))
-            .needs("r > 0*[mm]")
-            .from(Source.DYNAMICS.clause("rolling without slip"))
-            .build();
-
     static final Formula USE = Formula.of("u = U_ref*n/n_ref/U_max")
             .giving("voltage the motor makes over what the inverter bears", "%")
             .with("U_ref", "voltage it makes at a speed", "V")
@@ -47,6 +33,8 @@ public final class BackVoltage implements Check {
             .needs("U_max > 0*[V]")
             .from(Source.CIRCUITS.clause("a voltage induced goes with the speed"))
             .build();
+
+    private static final String KEY = "back-voltage";
 
     @Override
     public String question() {
@@ -69,47 +57,27 @@ public final class BackVoltage implements Check {
     }
 
     private static Stream<Finding> findings(Car car, Part part, Limits limits) {
-        Motor motor = part.motor();
-        if (motor == null || motor.kind() == null) {
-            Term kind = Absent.unrecorded("parts[" + part.id() + "].motor.kind", "kind of the motor in " + part.title(), "%");
+        MotorPlate motor = car.motor(part);
+        if (motor.kind().isEmpty()) {
+            Term kind =
+                    Absent.unrecorded("parts[" + part.id() + "].motor.kind", "kind of the motor in " + part.title(), "%");
             return Stream.of(Finding.judged(part.id(), kind, limits, KEY));
         }
-        return motor.kind() == MotorKind.MAGNET
-                ? Stream.of(
-                        Finding.judged(
-                                part.id() + ", towed",
-                                use(car, part, figure(car, part, "tow-speed", "tow speed", "km/h", Motor::towSpeed)),
-                                limits,
-                                KEY),
-                        Finding.judged(part.id() + ", at top speed", use(car, part, car.topSpeed()), limits, KEY))
-                : Stream.empty();
+        return motor.kind().get() != MotorKind.MAGNET
+                ? Stream.empty()
+                : Stream.of(
+                        Finding.judged(part.id() + ", towed", use(car, part, motor.towSpeed()), limits, KEY),
+                        Finding.judged(part.id() + ", at top speed", use(car, part, car.topSpeed()), limits, KEY));
     }
 
     private static Working use(Car car, Part part, Term speed) {
+        MotorPlate motor = car.motor(part);
         return Working.fill(USE)
-                .put("U_ref", figure(car, part, "back-voltage", "voltage the motor makes", "V", Motor::backVoltage))
-                .put("n_ref", figure(car, part, "back-voltage-at", "speed it makes that at", "rpm", Motor::backVoltageAt))
-                .put(
-                        "n",
-                        Working.fill(SPEED)
-                                .put("v", speed)
-                                .put("i", figure(car, part, "ratio", "ratio", "1", Motor::ratio))
-                                .put("r", figure(car, part, "rolling-radius", "rolling radius", "mm", Motor::rollingRadius))
-                                .work())
+                .put("U_ref", motor.backVoltage())
+                .put("n_ref", motor.backVoltageAt())
+                .put("n", motor.speed(speed))
                 .put("U_max", car.nameplate(inverter(car, part)).maxVoltage())
                 .work();
-    }
-
-    private static Term figure(
-            Car car, Part part, String key, String name, String unit, Function<Motor, @Nullable Quantity> of) {
-        Motor motor = part.motor();
-        return car.evidence()
-                .stated(
-                        "parts[" + part.id() + "].motor." + key,
-                        name + " of " + part.title(),
-                        unit,
-                        motor == null ? null : of.apply(motor),
-                        motor == null ? null : motor.from());
     }
 
     /** What the motor's phases end at; the part itself where they do not leave it. */

@@ -5,7 +5,9 @@ import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
+import kerbfolio.check.Limit;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Verdict;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Known;
 import kerbfolio.formula.Term;
@@ -25,9 +27,6 @@ public final class FuseBreaking implements Check {
             .from(Source.CIRCUITS.clause("share of a rating"))
             .build();
 
-    /** Nearer to its breaking capacity than this only a test shows that a fuse breaks (our rule). */
-    private static final double NEAR = 0.9;
-
     @Override
     public String question() {
         return "Does every fuse break the largest short-circuit current of the pack?";
@@ -45,19 +44,23 @@ public final class FuseBreaking implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
+        Optional<Limit> near = limits.find("fuse-breaking-untested");
         return Subjects.each(
                 car.circuit().parts(Role.FUSE),
-                fuse -> Finding.judged(fuse.id(), use(car, fuse), limits, "fuse-breaking"),
+                fuse -> Finding.judged(fuse.id(), use(car, fuse, near), limits, "fuse-breaking"),
                 Subjects.unrecorded("fuses", "parts", limits, "fuse-breaking"));
     }
 
-    private static Working use(Car car, Part fuse) {
+    /** Near its breaking capacity only a test shows that a fuse breaks: such a figure holds and does not clear. */
+    private static Working use(Car car, Part fuse, Optional<Limit> near) {
         Term capacity = car.fuse(fuse).breakingCapacity();
         Working use = use(car, capacity);
-        boolean isNear = use.amount().map(amount -> amount.si() > NEAR).orElse(false);
+        boolean isNear = near.map(limit -> limit.judge(use) == Verdict.NOT_MET).orElse(false);
         return isNear && capacity instanceof Known known
-                ? use(car, known.doubted("the short-circuit current is within 10 % of the breaking capacity of "
-                        + fuse.title() + "; only a test proves that it breaks"))
+                ? use(
+                        car,
+                        known.doubted("the short-circuit current is near the breaking capacity of " + fuse.title()
+                                + "; only a test proves that it breaks"))
                 : use;
     }
 

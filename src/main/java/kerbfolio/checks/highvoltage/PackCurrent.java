@@ -11,10 +11,7 @@ import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
-import kerbfolio.job.Connector;
 import kerbfolio.job.Gate;
-import kerbfolio.job.Part;
-import kerbfolio.job.Role;
 import kerbfolio.quantity.Unit;
 
 /**
@@ -23,18 +20,6 @@ import kerbfolio.quantity.Unit;
  */
 public final class PackCurrent implements Check {
     private static final String KEY = "pack-current";
-
-    /**
-     * Something the current passes.
-     *
-     * @param name what it is
-     * @param use of its rating
-     */
-    private record Element(String name, Term use) {
-        boolean isKnown() {
-            return use.amount().isPresent();
-        }
-    }
 
     @Override
     public String question() {
@@ -48,7 +33,7 @@ public final class PackCurrent implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Stream.of(Duty.values()).flatMap(duty -> findings(duty, elements(car, duty), limits));
+        return Stream.of(Duty.values()).flatMap(duty -> findings(duty, Element.all(car, duty), limits));
     }
 
     private static Stream<Finding> findings(Duty duty, List<Element> elements, Limits limits) {
@@ -89,52 +74,5 @@ public final class PackCurrent implements Check {
                         : missing.stream().map(Absent::name).collect(Collectors.joining(", ")),
                 Unit.of("%"),
                 refused.map(Term::origin).orElse(Absent.UNRECORDED));
-    }
-
-    private static List<Element> elements(Car car, Duty duty) {
-        Loop loop = duty == Duty.CHARGE ? Loop.of(car, Role.CHARGER) : Loop.ofDrives(car);
-        Term current = duty.current(car);
-        var elements = new ArrayList<Element>();
-        elements.add(new Element(
-                "module", CurrentUse.of("a module", current, car.pack().strings(), duty.ofModule(car))));
-        if (!duty.isPeak()) {
-            Subjects.cables(car).stream()
-                    .filter(cable -> loop.has(cable.id()))
-                    .forEach(cable -> elements.add(element(
-                            loop, cable.id(), cable.id(), current, car.conductor(cable).ampacity())));
-            loop.parts(Role.FUSE)
-                    .forEach(fuse -> elements.add(element(
-                            loop, fuse.id(), fuse.id(), current, car.fuse(fuse).continuousCurrent())));
-        }
-        Stream.of(Role.CONTACTOR, Role.DISCONNECT, Role.CURRENT_SENSOR)
-                .flatMap(role -> loop.parts(role).stream())
-                .forEach(part -> elements.add(element(
-                        loop,
-                        part.id(),
-                        part.id(),
-                        current,
-                        duty.isPeak()
-                                ? car.nameplate(part).peakCurrent()
-                                : car.nameplate(part).continuousCurrent())));
-        Stream.concat(car.circuit().parts().stream().filter(part -> loop.has(part.id())), loop.consumers().stream())
-                .forEach(part -> part.connectors()
-                        .forEach(connector -> elements.add(element(
-                                loop, part.id(), connector.id(), current, rated(car, part, connector, duty)))));
-        return elements;
-    }
-
-    private static Element element(Loop loop, String id, String name, Term current, Term rated) {
-        return new Element(name, CurrentUse.of(name, current, loop.sharing(id), rated));
-    }
-
-    private static Term rated(Car car, Part part, Connector connector, Duty duty) {
-        String key = duty.isPeak() ? "peak-current" : "current";
-        return car.evidence()
-                .stated(
-                        "parts[" + part.id() + "].connectors[" + connector.id() + "]." + key,
-                        key.replace('-', ' ') + " of " + connector.id(),
-                        "A",
-                        duty.isPeak() ? connector.peakCurrent() : connector.current(),
-                        connector.from());
     }
 }
