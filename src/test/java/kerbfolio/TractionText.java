@@ -18,8 +18,7 @@ public final class TractionText {
 
     /** The same with the two boxes as two strings side by side instead of one behind the other. */
     public static JobText twoStrings() {
-        return sound()
-                .with("pack.strings", "\"2\"")
+        return sound().with("pack.strings", "\"2\"")
                 .alter("links", "c-mid-front", "front-box/-", "front-fuse/2")
                 .add("links", bar("b0", "front-box/-", "contactor-minus/1"));
     }

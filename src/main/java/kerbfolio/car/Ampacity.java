@@ -88,7 +88,10 @@ final class Ampacity {
                 .put(
                         "T_amb",
                         conductor.stated(
-                                "ambient", "hottest ambient", "°C", conductor.link().ambient()))
+                                "ambient",
+                                "hottest ambient",
+                                "°C",
+                                conductor.link().ambient()))
                 .put("T_ref", reference)
                 .work();
     }

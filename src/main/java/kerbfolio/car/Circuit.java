@@ -3,6 +3,7 @@ package kerbfolio.car;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -28,6 +29,7 @@ public final class Circuit {
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, Link> links = new LinkedHashMap<>();
     private final Graph<Terminal, Bond> graph = new Multigraph<>(Bond.class);
+    private final Map<String, Set<String>> loops = new HashMap<>();
 
     Circuit(Job job) {
         for (Part part : job.parts()) {
@@ -162,6 +164,10 @@ public final class Circuit {
 
     /** Ids of links and parts the current between a consumer and the boxes of cells passes, the boxes among them. */
     public Set<String> loop(Part consumer) {
+        return loops.computeIfAbsent(consumer.id(), id -> search(consumer));
+    }
+
+    private Set<String> search(Part consumer) {
         Graph<Terminal, Bond> loop = new Multigraph<>(Bond.class);
         graph.edgeSet().stream()
                 .filter(bond -> bond.kind() != Bond.Kind.CONSUMER || bond.id().equals(consumer.id()))

@@ -9,7 +9,6 @@ import kerbfolio.formula.Known;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.ConductorSize;
-import kerbfolio.job.ConductorSize.Scale;
 import kerbfolio.job.Link;
 import kerbfolio.job.Metal;
 import kerbfolio.quantity.Notation;
@@ -123,7 +122,8 @@ public final class Conductor {
     /** Cross-section: as marked in mm², or computed from a gauge or from circular mils. */
     public Term area() {
         String name = "cross-section of " + link.id();
-        return size().map(size -> area(path("size"), name, size)).orElseGet(() -> Absent.unrecorded(path("size"), name, "mm²"));
+        return size().map(size -> area(path("size"), name, size))
+                .orElseGet(() -> Absent.unrecorded(path("size"), name, "mm²"));
     }
 
     /** Of a size that is marked somewhere. */

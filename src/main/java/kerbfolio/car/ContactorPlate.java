@@ -50,9 +50,7 @@ public final class ContactorPlate {
 
     /** The terminal marked plus. */
     public Optional<Terminal> plusTerminal() {
-        return Optional.ofNullable(contactor)
-                .map(Contactor::plusTerminal)
-                .map(name -> new Terminal(part.id(), name));
+        return Optional.ofNullable(contactor).map(Contactor::plusTerminal).map(name -> new Terminal(part.id(), name));
     }
 
     private @Nullable String from() {

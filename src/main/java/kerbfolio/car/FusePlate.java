@@ -101,8 +101,8 @@ public final class FusePlate {
             double from = si(points.get(i).current());
             time = si(points.get(i).time());
             if (i + 1 < points.size() && si(points.get(i + 1).current()) > at) {
-                double share = Math.log(at / from)
-                        / Math.log(si(points.get(i + 1).current()) / from);
+                double share =
+                        Math.log(at / from) / Math.log(si(points.get(i + 1).current()) / from);
                 time *= Math.pow(si(points.get(i + 1).time()) / time, share);
             }
         }

@@ -17,7 +17,10 @@ import kerbfolio.job.Role;
 /** Which fuse stands before what: found by opening one after the other and asking what a box of cells still feeds. */
 public final class Guards {
     private final Circuit circuit;
+    /** What was walked once need not be walked again. */
     private final Map<String, List<Guard>> found = new HashMap<>();
+
+    private final Map<String, Boolean> shared = new HashMap<>();
 
     Guards(Circuit circuit) {
         this.circuit = circuit;
@@ -89,8 +92,9 @@ public final class Guards {
     private boolean feeds(Terminal end, Bond cable, Part box, Predicate<Bond> conducts) {
         Set<Terminal> near = circuit.reach(
                 end,
-                bond ->
-                        conducts.test(bond) && !bond.equals(cable) && bond.kind().isConductor());
+                bond -> conducts.test(bond)
+                        && !bond.equals(cable)
+                        && bond.kind().isConductor());
         for (Bond source : circuit.bonds(box.id())) {
             Predicate<Bond> elsewhere = bond -> conducts.test(bond)
                     && !bond.equals(cable)
@@ -122,6 +126,10 @@ public final class Guards {
 
     /** Whether what has this id carries the current of some boxes only: it lies in one of several strings. */
     public boolean isOfOneString(String id) {
+        return shared.computeIfAbsent(id, this::feedsSomeBoxes);
+    }
+
+    private boolean feedsSomeBoxes(String id) {
         List<Part> live = circuit.parts(Role.BATTERY).stream()
                 .filter(box -> isInLoop(box, bond -> true))
                 .toList();
@@ -132,9 +140,9 @@ public final class Guards {
     }
 
     private boolean isInLoop(Part box, Predicate<Bond> conducts) {
-        return circuit.bonds(box.id()).stream().anyMatch(source -> circuit.reach(
-                        source.from(), bond -> conducts.test(bond) && !bond.equals(source))
-                .contains(source.to()));
+        return circuit.bonds(box.id()).stream()
+                .anyMatch(source -> circuit.reach(source.from(), bond -> conducts.test(bond) && !bond.equals(source))
+                        .contains(source.to()));
     }
 
     /**
@@ -164,8 +172,8 @@ public final class Guards {
                         .min((a, b) -> Integer.compare(
                                 own.getOrDefault(a, Set.of()).size(),
                                 own.getOrDefault(b, Set.of()).size()))
-                        .ifPresent(box -> own.getOrDefault(box, new LinkedHashSet<>())
-                                .add(entry.getKey())));
+                        .ifPresent(box ->
+                                own.getOrDefault(box, new LinkedHashSet<>()).add(entry.getKey())));
         return own;
     }
 

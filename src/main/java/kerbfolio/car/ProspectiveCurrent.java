@@ -28,10 +28,8 @@ final class ProspectiveCurrent {
     private ProspectiveCurrent() {}
 
     static Working of(TractionPack pack, Circuit circuit, Function<Link, Conductor> conductor) {
-        boolean isOneString = pack.strings()
-                .amount()
-                .map(amount -> amount.si() == 1)
-                .orElse(false);
+        boolean isOneString =
+                pack.strings().amount().map(amount -> amount.si() == 1).orElse(false);
         List<Term> cables = circuit.links().stream()
                 .filter(link -> isOneString && isBetweenBoxes(circuit, link))
                 .<Term>map(link -> conductor.apply(link).leastResistance())

@@ -37,7 +37,11 @@ class AmpacityTest {
     /** NEC table 310.15(B)(1) at the upper edge of each row, 30 °C base, as a residential code reprints it; ±0.01. */
     @ParameterizedTest
     @CsvSource({
-        "90 °C, 50 °C, 0.82", "75 °C, 40 °C, 0.88", "60 °C, 55 °C, 0.41", "90 °C, 60 °C, 0.71", "60 °C, 35 °C, 0.91",
+        "90 °C, 50 °C, 0.82",
+        "75 °C, 40 °C, 0.88",
+        "60 °C, 55 °C, 0.41",
+        "90 °C, 60 °C, 0.71",
+        "60 °C, 35 °C, 0.91",
         "75 °C, 60 °C, 0.58"
     })
     void theCorrectionIsThatOfTheCodeTable(String most, String ambient, double factor) {
@@ -73,8 +77,13 @@ class AmpacityTest {
     /** 33 CFR 183.425, Table 5: 2/0 at 105 °C carries 330 A; 70 mm² is 2/0 and a little, 50 mm² is only 1 AWG: 245 A. */
     @ParameterizedTest
     @CsvSource({
-        "2/0 AWG, 105 °C, 330", "4/0 AWG, 105 °C, 445", "6 AWG, 105 °C, 120", "70 mm², 150 °C, 330", "50 mm², 105 °C, 245",
-        "2 AWG, 80 °C, 170", "250 kcmil, 90 °C, 385"
+        "2/0 AWG, 105 °C, 330",
+        "4/0 AWG, 105 °C, 445",
+        "6 AWG, 105 °C, 120",
+        "70 mm², 150 °C, 330",
+        "50 mm², 105 °C, 245",
+        "2 AWG, 80 °C, 170",
+        "250 kcmil, 90 °C, 385"
     })
     void withoutAMakersFigureATableMayHoldAndNotClear(String size, String most, double amperes) {
         Working tabled = of(TractionText.sound()

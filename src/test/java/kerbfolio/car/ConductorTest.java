@@ -88,10 +88,8 @@ class ConductorTest {
     @Test
     void copperGrowsWorseAsItGrowsHot() {
         Conductor conductor = conductor(marked("50 mm²"));
-        assertEquals(
-                0.386 * 1.2751, Found.value(conductor.resistance(Evidence.solved("", "t", 90, "°C", ""))), 1e-5);
-        assertEquals(
-                0.386 * 1.3340, Found.value(conductor.resistance(Evidence.solved("", "t", 105, "°C", ""))), 1e-4);
+        assertEquals(0.386 * 1.2751, Found.value(conductor.resistance(Evidence.solved("", "t", 90, "°C", ""))), 1e-5);
+        assertEquals(0.386 * 1.3340, Found.value(conductor.resistance(Evidence.solved("", "t", 105, "°C", ""))), 1e-4);
     }
 
     /** Tinned strands: 35 mm² 0.565 Ω/km (IEC 60228, from memory); aluminium is no class 5 conductor of that table. */

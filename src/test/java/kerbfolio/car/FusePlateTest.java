@@ -13,7 +13,8 @@ class FusePlateTest {
     private static final String DRAWN = "curve: [ { current: 700 A, time: 2 s }, { current: 6000 A, time: 1 ms } ]";
 
     private static Term time(String curve, double amperes) {
-        Car car = TractionText.sound().alter("parts", "front-fuse", DRAWN, curve).car();
+        Car car =
+                TractionText.sound().alter("parts", "front-fuse", DRAWN, curve).car();
         return car.fuse(car.circuit().part("front-fuse").orElseThrow())
                 .meltingTime(Evidence.solved("", "current", amperes, "A", ""));
     }

@@ -32,8 +32,8 @@ class GuardsTest {
         job.car()
                 .guards()
                 .ownFuses()
-                .forEach((box, fuses) -> own.put(
-                        box.id(), fuses.stream().map(Part::id).collect(Collectors.toSet())));
+                .forEach((box, fuses) ->
+                        own.put(box.id(), fuses.stream().map(Part::id).collect(Collectors.toSet())));
         return own;
     }
 
@@ -49,7 +49,8 @@ class GuardsTest {
     @Test
     void stringsSideBySideAreTwoWays() {
         assertEquals(
-                List.of(List.of(List.of("front-fuse"), List.of("rear-fuse"))), ways(TractionText.twoStrings(), "c-plus"));
+                List.of(List.of(List.of("front-fuse"), List.of("rear-fuse"))),
+                ways(TractionText.twoStrings(), "c-plus"));
     }
 
     @Test
@@ -76,8 +77,7 @@ class GuardsTest {
                 .alter("links", "c-mid-rear", "rear-fuse/2", "rear-box/+")
                 .alter("links", "c-mid-front", "front-box/-", "rear-fuse/1")
                 .add("links", "{ id: b9b, kind: busbar, from: rear-fuse/2, to: front-box/- }");
-        assertEquals(
-                Map.of("front-box", Set.of("front-fuse", "rear-fuse"), "rear-box", Set.of()), own(moved));
+        assertEquals(Map.of("front-box", Set.of("front-fuse", "rear-fuse"), "rear-box", Set.of()), own(moved));
     }
 
     /** A fuse behind the point where two strings meet belongs to neither. */

@@ -59,8 +59,7 @@ class ProspectiveCurrentTest {
     /** Two strings of 11 modules: half the voltage, a quarter of the resistance, and no cable that every fault passes. */
     @Test
     void stringsSideBySideFeedAFaultTogether() {
-        assertEquals(
-                184.8 / 13.2, Found.value(TractionText.twoStrings().car().prospectiveCurrent()), 1e-9);
+        assertEquals(184.8 / 13.2, Found.value(TractionText.twoStrings().car().prospectiveCurrent()), 1e-9);
     }
 
     @Test

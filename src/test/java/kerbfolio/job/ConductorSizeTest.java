@@ -28,7 +28,20 @@ class ConductorSizeTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"", "50", "50 mm", "0 mm²", "-50 mm²", "5/0 AWG", "00 AWG", "1/2 AWG", "40 AWG 2", "kcmil", "1e3 mm²"})
+    @ValueSource(
+            strings = {
+                "",
+                "50",
+                "50 mm",
+                "0 mm²",
+                "-50 mm²",
+                "5/0 AWG",
+                "00 AWG",
+                "1/2 AWG",
+                "40 AWG 2",
+                "kcmil",
+                "1e3 mm²"
+            })
     void whatIsNoMarkingIsNone(String marked) {
         assertEquals(Optional.empty(), ConductorSize.of(marked));
     }

@@ -59,8 +59,8 @@ public final class BackVoltage implements Check {
     private static Stream<Finding> findings(Car car, Part part, Limits limits) {
         MotorPlate motor = car.motor(part);
         if (motor.kind().isEmpty()) {
-            Term kind =
-                    Absent.unrecorded("parts[" + part.id() + "].motor.kind", "kind of the motor in " + part.title(), "%");
+            Term kind = Absent.unrecorded(
+                    "parts[" + part.id() + "].motor.kind", "kind of the motor in " + part.title(), "%");
             return Stream.of(Finding.judged(part.id(), kind, limits, KEY));
         }
         return motor.kind().get() != MotorKind.MAGNET

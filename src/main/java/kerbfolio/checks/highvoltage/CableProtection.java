@@ -31,9 +31,7 @@ public final class CableProtection implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         Stream<Finding> ends = Subjects.cables(car).stream().flatMap(cable -> ends(car, cable, limits));
-        return Subjects.cables(car).isEmpty()
-                ? Stream.of(Subjects.unrecorded("cables", "links", limits, KEY))
-                : ends;
+        return Subjects.cables(car).isEmpty() ? Stream.of(Subjects.unrecorded("cables", "links", limits, KEY)) : ends;
     }
 
     private static Stream<Finding> ends(Car car, Link cable, Limits limits) {

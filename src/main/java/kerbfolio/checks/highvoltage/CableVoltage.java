@@ -28,10 +28,7 @@ public final class CableVoltage implements Check {
                         .filter(link -> link.kind() == LinkKind.HIGH_VOLTAGE || link.kind() == LinkKind.PHASE)
                         .toList(),
                 cable -> Finding.judged(
-                        cable.id(),
-                        VoltageUse.of(car, car.conductor(cable).voltage()),
-                        limits,
-                        "cable-voltage"),
+                        cable.id(), VoltageUse.of(car, car.conductor(cable).voltage()), limits, "cable-voltage"),
                 Subjects.unrecorded("cables", "links", limits, "cable-voltage"));
     }
 }

@@ -58,8 +58,8 @@ public final class ContactorFuse implements Check {
                                 : drive.sharing(fuse.id()),
                         car.fuse(fuse).minimumBreaking()))
                 .toList();
-        Comparator<Working> least =
-                Comparator.comparingDouble(use -> use.amount().map(amount -> amount.si()).orElse(Double.MAX_VALUE));
+        Comparator<Working> least = Comparator.comparingDouble(
+                use -> use.amount().map(amount -> amount.si()).orElse(Double.MAX_VALUE));
         return uses.stream()
                 .min(least)
                 .orElseGet(() -> use(

@@ -50,7 +50,8 @@ public final class ContactorPolarity implements Check {
         }
         return plate.plusTerminal()
                 .map(plus -> faces(car, contactor, plus, path, name))
-                .orElseGet(() -> Absent.unrecorded(path + "plus-terminal", "plus terminal of " + contactor.title(), "1"));
+                .orElseGet(
+                        () -> Absent.unrecorded(path + "plus-terminal", "plus terminal of " + contactor.title(), "1"));
     }
 
     /** Drive current leaves a box at its plus pole and comes back at its minus pole; it enters at the marked terminal. */
@@ -64,10 +65,17 @@ public final class ContactorPolarity implements Check {
         boolean isWrong = marked.contains("-") || other.contains("+");
         if (isRight == isWrong) {
             return new Absent(
-                    path + "plus-terminal", name, Unit.ONE, "the links do not say which side of it a box of cells is on");
+                    path + "plus-terminal",
+                    name,
+                    Unit.ONE,
+                    "the links do not say which side of it a box of cells is on");
         }
         return Evidence.solved(
-                path + "plus-terminal", name, isRight ? 1 : 0, "1", isRight ? "at " + plus : "the wrong way round: at " + plus);
+                path + "plus-terminal",
+                name,
+                isRight ? 1 : 0,
+                "1",
+                isRight ? "at " + plus : "the wrong way round: at " + plus);
     }
 
     /** Poles of boxes a terminal is joined to with every contactor open. */

@@ -1,6 +1,5 @@
 package kerbfolio.checks.highvoltage;
 
-import java.util.function.Function;
 import kerbfolio.car.Car;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Currents;
@@ -11,24 +10,16 @@ import org.jspecify.annotations.Nullable;
 
 /** What the pack is asked for, and what a module of it is rated for then. */
 enum Duty {
-    DRIVE("drive", Currents::drive, "peak-current", Module::peakCurrent),
-    DRIVE_CONTINUOUS("drive-continuous", Currents::driveContinuous, "continuous-current", Module::continuousCurrent),
-    REGENERATION("regeneration", Currents::regeneration, "charge-current", Module::chargeCurrent),
-    CHARGE("charge", Currents::charge, "charge-current", Module::chargeCurrent);
+    DRIVE("drive", "peak-current"),
+    DRIVE_CONTINUOUS("drive-continuous", "continuous-current"),
+    REGENERATION("regeneration", "charge-current"),
+    CHARGE("charge", "charge-current");
 
     private final String key;
-    private final Function<Currents, @Nullable Quantity> current;
-    private final String ratingKey;
-    private final Function<Module, @Nullable Quantity> rating;
+    private final String rating;
 
-    Duty(
-            String key,
-            Function<Currents, @Nullable Quantity> current,
-            String ratingKey,
-            Function<Module, @Nullable Quantity> rating) {
+    Duty(String key, String rating) {
         this.key = key;
-        this.current = current;
-        this.ratingKey = ratingKey;
         this.rating = rating;
     }
 
@@ -39,7 +30,16 @@ enum Duty {
 
     Term current(Car car) {
         Currents currents = car.pack().section().map(Pack::currents).orElse(null);
-        return car.pack().current(key, "current of the pack in " + this, currents == null ? null : current.apply(currents));
+        return car.pack().current(key, "current of the pack in " + this, currents == null ? null : of(currents));
+    }
+
+    private @Nullable Quantity of(Currents currents) {
+        return switch (this) {
+            case DRIVE -> currents.drive();
+            case DRIVE_CONTINUOUS -> currents.driveContinuous();
+            case REGENERATION -> currents.regeneration();
+            case CHARGE -> currents.charge();
+        };
     }
 
     /** What a module gives or takes then; no maker states a peak for charge, so regeneration counts against charge. */
@@ -47,11 +47,19 @@ enum Duty {
         Module module = car.pack().section().map(Pack::module).orElse(null);
         return car.evidence()
                 .stated(
-                        "pack.module." + ratingKey,
-                        ratingKey.replace('-', ' ') + " of a module",
+                        "pack.module." + rating,
+                        rating.replace('-', ' ') + " of a module",
                         "A",
-                        module == null ? null : rating.apply(module),
+                        module == null ? null : of(module),
                         module == null ? null : module.from());
+    }
+
+    private @Nullable Quantity of(Module module) {
+        return switch (this) {
+            case DRIVE -> module.peakCurrent();
+            case DRIVE_CONTINUOUS -> module.continuousCurrent();
+            case REGENERATION, CHARGE -> module.chargeCurrent();
+        };
     }
 
     @Override

@@ -22,7 +22,7 @@ record Element(String name, Term use) {
 
     /** Everything on the way of a duty whose rating there should be. */
     static List<Element> all(Car car, Duty duty) {
-        Loop loop = duty == Duty.CHARGE ? Loop.of(car, Role.CHARGER) : Loop.ofDrives(car);
+        Loop loop = duty == Duty.CHARGE ? Loop.ofCharge(car) : Loop.ofDrives(car);
         Term current = duty.current(car);
         var elements = new ArrayList<Element>();
         elements.add(new Element(
@@ -31,7 +31,11 @@ record Element(String name, Term use) {
             Subjects.cables(car).stream()
                     .filter(cable -> loop.has(cable.id()))
                     .forEach(cable -> elements.add(of(
-                            loop, cable.id(), cable.id(), current, car.conductor(cable).ampacity())));
+                            loop,
+                            cable.id(),
+                            cable.id(),
+                            current,
+                            car.conductor(cable).ampacity())));
             loop.parts(Role.FUSE)
                     .forEach(fuse -> elements.add(of(
                             loop, fuse.id(), fuse.id(), current, car.fuse(fuse).continuousCurrent())));
@@ -48,8 +52,8 @@ record Element(String name, Term use) {
                                 : car.nameplate(part).continuousCurrent())));
         Stream.concat(car.circuit().parts().stream().filter(part -> loop.has(part.id())), loop.consumers().stream())
                 .forEach(part -> part.connectors()
-                        .forEach(connector -> elements.add(of(
-                                loop, part.id(), connector.id(), current, rated(car, part, connector, duty)))));
+                        .forEach(connector -> elements.add(
+                                of(loop, part.id(), connector.id(), current, rated(car, part, connector, duty)))));
         return elements;
     }
 

@@ -48,10 +48,7 @@ public final class FaultWithstand implements Check {
         return Subjects.each(
                 Subjects.cables(car),
                 cable -> Finding.judged(
-                        cable.id(),
-                        Guarded.worst(car, cable, guard -> use(car, guard)),
-                        limits,
-                        "fault-withstand"),
+                        cable.id(), Guarded.worst(car, cable, guard -> use(car, guard)), limits, "fault-withstand"),
                 Subjects.unrecorded("cables", "links", limits, "fault-withstand"));
     }
 
@@ -65,7 +62,8 @@ public final class FaultWithstand implements Check {
                 .put("I_p", car.prospectiveCurrent())
                 .put(
                         "t",
-                        Guarded.largest(Guarded.least(guard, "s", fuse -> car.fuse(fuse).meltingTime(through))))
+                        Guarded.largest(
+                                Guarded.least(guard, "s", fuse -> car.fuse(fuse).meltingTime(through))))
                 .put("k", conductor.withstand())
                 .put("S", conductor.area())
                 .work();

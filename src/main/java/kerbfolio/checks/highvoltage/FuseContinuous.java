@@ -63,12 +63,17 @@ public final class FuseContinuous implements Check {
         List<Term> fed = car.circuit().parts().stream()
                 .filter(part -> part.role() != Role.BATTERY && part.role() != Role.JUNCTION_BOX)
                 .filter(part -> car.circuit().loop(part).contains(fuse.id()))
-                .map(part -> part.role() == Role.CHARGER
-                        ? Duty.CHARGE.current(car)
-                        : car.nameplate(part).continuousCurrent())
+                .map(part -> current(car, part))
                 .toList();
         return fed.isEmpty()
                 ? List.of(new Absent("links", "what " + fuse.title() + " feeds", Unit.of("A"), "no loop passes it"))
                 : fed;
+    }
+
+    /** Of its data sheet; what charges the pack and states none takes what the pack is charged with. */
+    private static Term current(Car car, Part part) {
+        Term stated = car.nameplate(part).continuousCurrent();
+        boolean charges = part.role() == Role.CHARGER || part.role() == Role.INLET;
+        return charges && stated.amount().isEmpty() ? Duty.CHARGE.current(car) : stated;
     }
 }

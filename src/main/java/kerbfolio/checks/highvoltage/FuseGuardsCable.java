@@ -42,9 +42,14 @@ public final class FuseGuardsCable implements Check {
     }
 
     private static Term use(Car car, Link cable) {
-        return Guarded.worst(car, cable, guard -> Working.fill(USE)
-                .each("I_n", Guarded.least(guard, "A", fuse -> car.fuse(fuse).current()))
-                .put("I_c", car.conductor(cable).ampacity())
-                .work());
+        return Guarded.worst(
+                car,
+                cable,
+                guard -> Working.fill(USE)
+                        .each(
+                                "I_n",
+                                Guarded.least(guard, "A", fuse -> car.fuse(fuse).current()))
+                        .put("I_c", car.conductor(cable).ampacity())
+                        .work());
     }
 }

@@ -40,10 +40,7 @@ public final class FuseLetThrough implements Check {
         return Subjects.each(
                 Subjects.cables(car),
                 cable -> Finding.judged(
-                        cable.id(),
-                        Guarded.worst(car, cable, guard -> use(car, guard)),
-                        limits,
-                        "fuse-let-through"),
+                        cable.id(), Guarded.worst(car, cable, guard -> use(car, guard)), limits, "fuse-let-through"),
                 Subjects.unrecorded("cables", "links", limits, "fuse-let-through"));
     }
 
@@ -54,7 +51,8 @@ public final class FuseLetThrough implements Check {
                 .put("n", Guarded.ways(guard))
                 .put(
                         "W",
-                        Guarded.largest(Guarded.least(guard, "A²·s", fuse -> car.fuse(fuse).letThrough())))
+                        Guarded.largest(Guarded.least(
+                                guard, "A²·s", fuse -> car.fuse(fuse).letThrough())))
                 .put("k", conductor.withstand())
                 .put("S", conductor.area())
                 .work();

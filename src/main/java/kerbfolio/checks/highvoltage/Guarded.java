@@ -69,8 +69,8 @@ final class Guarded {
                 "ways current comes to " + guard.end(),
                 guard.ways().size(),
                 "1",
-                String.join("; ", guard.ways().stream()
-                        .map(way -> names(way.boxes()))
-                        .toList()));
+                String.join(
+                        "; ",
+                        guard.ways().stream().map(way -> names(way.boxes())).toList()));
     }
 }

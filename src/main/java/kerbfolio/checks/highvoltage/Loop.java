@@ -23,7 +23,13 @@ record Loop(Car car, List<Part> consumers, Set<String> ids) {
         return of(car, Role.INVERTER, Role.DRIVE_UNIT);
     }
 
-    static Loop of(Car car, Role... roles) {
+    /** The loop of what charges the pack: an inlet for direct current where there is one, for it brings the most. */
+    static Loop ofCharge(Car car) {
+        Loop inlet = of(car, Role.INLET);
+        return inlet.consumers().isEmpty() ? of(car, Role.CHARGER) : inlet;
+    }
+
+    private static Loop of(Car car, Role... roles) {
         List<Part> consumers = Stream.of(roles)
                 .flatMap(role -> car.circuit().parts(role).stream())
                 .toList();
@@ -42,9 +48,7 @@ record Loop(Car car, List<Part> consumers, Set<String> ids) {
 
     /** Strings that share the current: what lies in one of several carries its part of it. */
     Term sharing(String id) {
-        return car.guards().isOfOneString(id)
-                ? car.pack().strings()
-                : whole("all of it passes " + id);
+        return car.guards().isOfOneString(id) ? car.pack().strings() : whole("all of it passes " + id);
     }
 
     /** The current is not shared. */

@@ -40,11 +40,7 @@ public final class StringFuse implements Check {
         String name = "fuses of " + box.title() + " alone";
         return car.circuit().isRecorded()
                 ? Evidence.solved(
-                        "links",
-                        name,
-                        fuses.size(),
-                        "1",
-                        fuses.isEmpty() ? "none" : Guarded.names(List.copyOf(fuses)))
+                        "links", name, fuses.size(), "1", fuses.isEmpty() ? "none" : Guarded.names(List.copyOf(fuses)))
                 : Absent.unrecorded("links", name, "1");
     }
 }

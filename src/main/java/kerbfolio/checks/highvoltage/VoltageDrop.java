@@ -65,7 +65,9 @@ public final class VoltageDrop implements Check {
                                 filled(DROP, car, drive, cable)
                                         .put("U_n", car.pack().nominalVoltage())
                                         .work()),
-                        Finding.unjudged(cable.id() + ", heat", filled(HEAT, car, drive, cable).work())));
+                        Finding.unjudged(
+                                cable.id() + ", heat",
+                                filled(HEAT, car, drive, cable).work())));
     }
 
     private static Working.Filling filled(Formula formula, Car car, Loop drive, Link cable) {
@@ -80,7 +82,8 @@ public final class VoltageDrop implements Check {
     private static Term hot(Conductor conductor) {
         return conductor.link().maxTemperature() == null
                 ? Known.exact("", "temperature of the conductor", HOT, Basis.STATED, "taken where none is recorded")
-                        .doubted("the highest conductor temperature of " + conductor.link().id() + " is not recorded")
+                        .doubted("the highest conductor temperature of "
+                                + conductor.link().id() + " is not recorded")
                 : conductor.maxTemperature();
     }
 }

@@ -19,9 +19,11 @@ class BackVoltageTest {
 
     @Test
     void aMotorThatMakesLessThanTheInverterBearsIsMet() {
-        assertEquals(60.6, job.found(new BackVoltage(), "drive-unit, at top speed").value(), 0.05);
+        assertEquals(
+                60.6, job.found(new BackVoltage(), "drive-unit, at top speed").value(), 0.05);
         assertEquals(25.3, job.found(new BackVoltage(), "drive-unit, towed").value(), 0.05);
-        assertEquals(Verdict.MET, job.found(new BackVoltage(), "drive-unit, towed").verdict());
+        assertEquals(
+                Verdict.MET, job.found(new BackVoltage(), "drive-unit, towed").verdict());
     }
 
     @Test

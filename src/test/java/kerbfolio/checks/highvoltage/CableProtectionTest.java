@@ -23,8 +23,7 @@ class CableProtectionTest {
 
     @Test
     void everyCableOfASoundCarIsGuardedFromEachEndThatIsFed() {
-        assertTrue(job.examined(new CableProtection()).rows().stream()
-                .allMatch(row -> row.verdict() == Verdict.MET));
+        assertTrue(job.examined(new CableProtection()).rows().stream().allMatch(row -> row.verdict() == Verdict.MET));
         var plus = job.found(new CableProtection(), "c-plus at contactor-plus/2");
         assertEquals(2, plus.value(), 1e-9);
         assertEquals("guarded by front-fuse, rear-fuse", plus.why());
@@ -37,15 +36,15 @@ class CableProtectionTest {
         assertTrue(found.why().contains("without a fuse"), found.why());
         assertEquals(
                 Verdict.MET,
-                job.found(new CableProtection(), "c-heater-plus at heater-fuse/2").verdict());
+                job.found(new CableProtection(), "c-heater-plus at heater-fuse/2")
+                        .verdict());
     }
 
     /** With one string unfused its current comes to the trunk though the other string has a fuse. */
     @Test
     void oneStringWithoutAFuseIsEnough() {
-        var two = TractionText.twoStrings()
-                .drop("links", "b2")
-                .alter("links", "c-mid-rear", "rear-fuse/2", "rear-box/+");
+        var two =
+                TractionText.twoStrings().drop("links", "b2").alter("links", "c-mid-rear", "rear-fuse/2", "rear-box/+");
         assertEquals(
                 Verdict.NOT_MET,
                 two.found(new CableProtection(), "c-plus at contactor-plus/2").verdict());

@@ -41,10 +41,14 @@ class CableVoltageTest {
         var cell = "{ from: maker, max-voltage: %s V }";
         assertEquals(
                 Verdict.MET,
-                job.with("pack.cell", cell.formatted("9.09")).found(new CableVoltage(), "c-plus").verdict());
+                job.with("pack.cell", cell.formatted("9.09"))
+                        .found(new CableVoltage(), "c-plus")
+                        .verdict());
         assertEquals(
                 Verdict.NOT_MET,
-                job.with("pack.cell", cell.formatted("10.8")).found(new CableVoltage(), "c-plus").verdict());
+                job.with("pack.cell", cell.formatted("10.8"))
+                        .found(new CableVoltage(), "c-plus")
+                        .verdict());
     }
 
     @Test
@@ -59,7 +63,9 @@ class CableVoltageTest {
     void aRatingNobodyWroteOrOfNothingIsNoEvidence() {
         assertEquals(Verdict.NO_EVIDENCE, rated("0 V").verdict());
         var bare = TractionText.sound().alter("links", "c-plus", "voltage: 1000 V, ", "");
-        assertEquals(List.of("links[c-plus].voltage"), bare.found(new CableVoltage(), "c-plus").missing());
+        assertEquals(
+                List.of("links[c-plus].voltage"),
+                bare.found(new CableVoltage(), "c-plus").missing());
     }
 
     @Test

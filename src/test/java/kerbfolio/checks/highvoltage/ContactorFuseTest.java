@@ -43,7 +43,11 @@ class ContactorFuseTest {
     @Test
     void aTrunkOfTwoStringsHasTwiceTheGap() {
         assertEquals(
-                120, TractionText.twoStrings().found(new ContactorFuse(), "contactor-plus").value(), 1e-9);
+                120,
+                TractionText.twoStrings()
+                        .found(new ContactorFuse(), "contactor-plus")
+                        .value(),
+                1e-9);
     }
 
     @Test

@@ -43,15 +43,21 @@ class ContactorPolarityTest {
     void whatNobodyLookedAtIsNoEvidence() {
         job.alter("parts", "contactor-plus", "polarised: yes, ", "")
                 .alter("parts", "contactor-minus", ", plus-terminal: \"2\"", "");
-        assertEquals(List.of("parts[contactor-plus].contactor.polarised"), found("contactor-plus").missing());
-        assertEquals(List.of("parts[contactor-minus].contactor.plus-terminal"), found("contactor-minus").missing());
+        assertEquals(
+                List.of("parts[contactor-plus].contactor.polarised"),
+                found("contactor-plus").missing());
+        assertEquals(
+                List.of("parts[contactor-minus].contactor.plus-terminal"),
+                found("contactor-minus").missing());
     }
 
     @Test
     void aContactorNoBoxIsJoinedToIsNoEvidence() {
         job.drop("links", "b1");
         assertEquals(Verdict.NO_EVIDENCE, found("contactor-minus").verdict());
-        assertTrue(found("contactor-minus").why().contains("which side"), found("contactor-minus").why());
+        assertTrue(
+                found("contactor-minus").why().contains("which side"),
+                found("contactor-minus").why());
     }
 
     @Test

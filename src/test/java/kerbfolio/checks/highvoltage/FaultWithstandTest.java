@@ -17,7 +17,12 @@ import org.junit.jupiter.params.provider.CsvSource;
 class FaultWithstandTest {
     /** 120 A for 0.4 s at k 115 need 0.66 mm², 328 A 1.80 mm² (a wiring-regulations forum); 2500 A for 0.1 s 6.9 mm². */
     @ParameterizedTest
-    @CsvSource({"120, 0.4, 115, 0.66, 0.005", "328, 0.4, 115, 1.80, 0.005", "2500, 0.1, 115, 6.9, 0.05", "8000, 0.799, 143, 50, 0.05"})
+    @CsvSource({
+        "120, 0.4, 115, 0.66, 0.005",
+        "328, 0.4, 115, 1.80, 0.005",
+        "2500, 0.1, 115, 6.9, 0.05",
+        "8000, 0.799, 143, 50, 0.05"
+    })
     void theCrossSectionNeededIsThePublishedOne(double amperes, double seconds, double k, double square, double half) {
         Working use = Working.fill(FaultWithstand.USE)
                 .put("I_p", Evidence.solved("", "current", amperes, "A", ""))
@@ -41,7 +46,8 @@ class FaultWithstandTest {
     @Test
     void aCableSurvivesUntilItsFuseHasMelted() {
         assertEquals(100 * 434.6 / 652.0, heater("4 ms").value(), 0.1);
-        assertEquals(Verdict.MET, job.found(new FaultWithstand(), "c-heater-plus").verdict());
+        assertEquals(
+                Verdict.MET, job.found(new FaultWithstand(), "c-heater-plus").verdict());
     }
 
     @Test

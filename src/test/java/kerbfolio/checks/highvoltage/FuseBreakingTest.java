@@ -37,10 +37,12 @@ class FuseBreakingTest {
         var found = breaking("7 kA");
         assertEquals(Verdict.MET_UNCONFIRMED, found.verdict());
         assertTrue(found.finding().reservations().toString().contains("only a test proves"));
-        assertEquals(Verdict.MET, TractionText.sound()
-                .alter("parts", "front-fuse", "20 kA", "7.7 kA")
-                .found(new FuseBreaking(), "front-fuse")
-                .verdict());
+        assertEquals(
+                Verdict.MET,
+                TractionText.sound()
+                        .alter("parts", "front-fuse", "20 kA", "7.7 kA")
+                        .found(new FuseBreaking(), "front-fuse")
+                        .verdict());
     }
 
     @Test
@@ -51,7 +53,9 @@ class FuseBreakingTest {
     @Test
     void aPulseResistanceHoldsAndDoesNotClear() {
         job.with("pack.module", "{ from: maker, cell-groups: \"4\", resistance: 2.4 mΩ, resistance-kind: pulse }");
-        assertEquals(Verdict.MET_UNCONFIRMED, job.found(new FuseBreaking(), "front-fuse").verdict());
+        assertEquals(
+                Verdict.MET_UNCONFIRMED,
+                job.found(new FuseBreaking(), "front-fuse").verdict());
         assertEquals(Verdict.NOT_MET, breaking("6 kA").verdict());
     }
 

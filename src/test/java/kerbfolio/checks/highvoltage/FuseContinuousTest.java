@@ -44,12 +44,18 @@ class FuseContinuousTest {
 
     @Test
     void stringsSideBySideShareIt() {
-        assertEquals(45, TractionText.twoStrings().found(new FuseContinuous(), "rear-fuse").value(), 1e-9);
+        assertEquals(
+                45,
+                TractionText.twoStrings()
+                        .found(new FuseContinuous(), "rear-fuse")
+                        .value(),
+                1e-9);
     }
 
     @Test
     void whatNobodyWroteIsNotGuessed() {
-        job.alter("parts", "heater", ", continuous-current: 15 A", "").alter("parts", "heater-fuse", "derate: 80 %, ", "");
+        job.alter("parts", "heater", ", continuous-current: 15 A", "")
+                .alter("parts", "heater-fuse", "derate: 80 %, ", "");
         assertEquals(
                 List.of("parts[heater].electrical.continuous-current", "parts[heater-fuse].fuse.derate"),
                 job.found(new FuseContinuous(), "heater-fuse").missing());

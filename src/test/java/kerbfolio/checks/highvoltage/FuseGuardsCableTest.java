@@ -33,14 +33,25 @@ class FuseGuardsCableTest {
 
     @Test
     void aCableInDoubtIsUndecided() {
-        assertEquals(Verdict.UNDECIDED, plus(TractionText.sound(), "250 A ± 10 A").verdict());
+        assertEquals(
+                Verdict.UNDECIDED, plus(TractionText.sound(), "250 A ± 10 A").verdict());
     }
 
     /** 60 A at 40 °C are 54.3 A at 60 °C; its own fuse of 30 A counts, not the 250 A before it. */
     @Test
     void ofFusesInARowTheSmallestCounts() {
-        assertEquals(55.3, TractionText.sound().found(new FuseGuardsCable(), "c-heater-plus").value(), 0.05);
-        assertEquals(55.3, TractionText.sound().found(new FuseGuardsCable(), "c-heater-minus").value(), 0.05);
+        assertEquals(
+                55.3,
+                TractionText.sound()
+                        .found(new FuseGuardsCable(), "c-heater-plus")
+                        .value(),
+                0.05);
+        assertEquals(
+                55.3,
+                TractionText.sound()
+                        .found(new FuseGuardsCable(), "c-heater-minus")
+                        .value(),
+                0.05);
     }
 
     /** Two strings of 250 A each feed 500 A. */

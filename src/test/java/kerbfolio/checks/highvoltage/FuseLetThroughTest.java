@@ -37,7 +37,9 @@ class FuseLetThroughTest {
 
     @Test
     void aLetThroughInDoubtIsUndecided() {
-        assertEquals(Verdict.UNDECIDED, heater("pvc", "70 °C", "3386000 A²·s ± 100000 A²·s").verdict());
+        assertEquals(
+                Verdict.UNDECIDED,
+                heater("pvc", "70 °C", "3386000 A²·s ± 100000 A²·s").verdict());
     }
 
     /** A conductor that runs at 149 °C has less left than one at 90 °C: k 109.3 instead of 143, worked by hand. */
@@ -50,7 +52,10 @@ class FuseLetThroughTest {
     @Test
     void fusesInARowHelpAndSideBySideTheyAddUp() {
         double one = TractionText.sound().found(new FuseLetThrough(), "c-plus").value();
-        assertEquals(4 * one, TractionText.twoStrings().found(new FuseLetThrough(), "c-plus").value(), 1e-9);
+        assertEquals(
+                4 * one,
+                TractionText.twoStrings().found(new FuseLetThrough(), "c-plus").value(),
+                1e-9);
     }
 
     @Test

@@ -47,7 +47,9 @@ class FuseVoltageTest {
     void aRatingNobodyWroteOrOfNothingIsNoEvidence() {
         assertEquals(Verdict.NO_EVIDENCE, rated("dc-voltage: 0 V").verdict());
         var bare = TractionText.sound().alter("parts", "front-fuse", "dc-voltage: 500 V, ", "");
-        assertEquals(List.of("parts[front-fuse].fuse.dc-voltage"), bare.found(new FuseVoltage(), "front-fuse").missing());
+        assertEquals(
+                List.of("parts[front-fuse].fuse.dc-voltage"),
+                bare.found(new FuseVoltage(), "front-fuse").missing());
     }
 
     @Test

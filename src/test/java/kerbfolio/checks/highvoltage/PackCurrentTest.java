@@ -28,18 +28,30 @@ class PackCurrentTest {
                         "regeneration, weakest: module",
                         "charge, weakest: aux-fuse"),
                 subjects());
-        assertEquals(87.5, job.found(new PackCurrent(), "drive, weakest: module").value(), 1e-9);
-        assertEquals(90, job.found(new PackCurrent(), "drive without end, weakest: front-fuse").value(), 1e-9);
-        assertEquals(66.67, job.found(new PackCurrent(), "regeneration, weakest: module").value(), 0.005);
-        assertEquals(75, job.found(new PackCurrent(), "charge, weakest: aux-fuse").value(), 1e-9);
-        assertEquals(Verdict.MET, job.found(new PackCurrent(), "charge, weakest: aux-fuse").verdict());
+        assertEquals(
+                87.5, job.found(new PackCurrent(), "drive, weakest: module").value(), 1e-9);
+        assertEquals(
+                90,
+                job.found(new PackCurrent(), "drive without end, weakest: front-fuse")
+                        .value(),
+                1e-9);
+        assertEquals(
+                66.67,
+                job.found(new PackCurrent(), "regeneration, weakest: module").value(),
+                0.005);
+        assertEquals(
+                75, job.found(new PackCurrent(), "charge, weakest: aux-fuse").value(), 1e-9);
+        assertEquals(
+                Verdict.MET,
+                job.found(new PackCurrent(), "charge, weakest: aux-fuse").verdict());
     }
 
     @Test
     void aConnectorBelowTheCurrentIsNotMet() {
         job.alter("parts", "rear-box", "peak-current: 400 A", "peak-current: 300 A");
         assertEquals(
-                Verdict.NOT_MET, job.found(new PackCurrent(), "drive, weakest: rear-box-plug").verdict());
+                Verdict.NOT_MET,
+                job.found(new PackCurrent(), "drive, weakest: rear-box-plug").verdict());
     }
 
     @Test
@@ -47,36 +59,54 @@ class PackCurrentTest {
         job.alter("links", "c-plus", "330 A", "190 A");
         assertEquals(
                 Verdict.NOT_MET,
-                job.found(new PackCurrent(), "drive without end, weakest: c-plus").verdict());
+                job.found(new PackCurrent(), "drive without end, weakest: c-plus")
+                        .verdict());
     }
 
     @Test
     void aCurrentInDoubtIsUndecided() {
         job.with("pack.currents", "{ from: settings, drive: 399 A ± 5 A }");
         assertEquals(
-                Verdict.UNDECIDED, job.found(new PackCurrent(), "drive, weakest: module").verdict());
+                Verdict.UNDECIDED,
+                job.found(new PackCurrent(), "drive, weakest: module").verdict());
     }
 
     /** 180 A over two strings are 90 A in each module and fuse; contactors and plugs of the trunk carry all of it. */
     @Test
     void modulesOfStringsSideBySideShareTheCurrent() {
-        job.with("pack.strings", "\"2\"").alter("parts", "contactor-minus", "continuous-current: 250 A", "continuous-current: 170 A");
+        job.with("pack.strings", "\"2\"")
+                .alter("parts", "contactor-minus", "continuous-current: 250 A", "continuous-current: 170 A");
         assertEquals(
                 Verdict.NOT_MET,
-                job.found(new PackCurrent(), "drive without end, weakest: contactor-minus").verdict());
+                job.found(new PackCurrent(), "drive without end, weakest: contactor-minus")
+                        .verdict());
+    }
+
+    /** What an inlet for direct current brings passes the trunk and not the charger's branch. */
+    @Test
+    void anInletForDirectCurrentTakesThePlaceOfTheCharger() {
+        job.add("links", "{ id: c-dc, kind: high-voltage, from: inlet, to: junction-box }")
+                .with("pack.currents", "{ from: settings, charge: 100 A }");
+        assertTrue(subjects().contains("charge, weakest: inlet-socket"), subjects().toString());
     }
 
     @Test
     void whatIsNotRecordedStandsBesideWhatIs() {
         job.alter("parts", "contactor-plus", ", peak-current: 400 A", "")
                 .alter("parts", "front-box", ", peak-current: 400 A", "")
-                .alter("parts", "disconnect", "electrical: { from: maker, max-voltage: 500 V, continuous-current: 250 A, peak-current: 400 A }", "electrical: { from: maker, peak-current: 340 A }");
+                .alter(
+                        "parts",
+                        "disconnect",
+                        "electrical: { from: maker, max-voltage: 500 V, continuous-current: 250 A, peak-current: 400 A }",
+                        "electrical: { from: maker, peak-current: 340 A }");
         assertEquals(
-                Verdict.NOT_MET, job.found(new PackCurrent(), "drive, weakest: disconnect").verdict());
+                Verdict.NOT_MET,
+                job.found(new PackCurrent(), "drive, weakest: disconnect").verdict());
         var unknown = job.found(new PackCurrent(), "drive, ratings not known");
         assertEquals(Verdict.NO_EVIDENCE, unknown.verdict());
         assertEquals(
-                List.of("parts[contactor-plus].electrical.peak-current, parts[front-box].connectors[front-box-plug].peak-current"),
+                List.of(
+                        "parts[contactor-plus].electrical.peak-current, parts[front-box].connectors[front-box-plug].peak-current"),
                 unknown.missing());
     }
 

@@ -36,7 +36,9 @@ class ReverseBreakingTest {
     @Test
     void theLargerOfRegenerationAndChargeCounts() {
         job.with("pack.currents", "{ from: settings, regeneration: 80 A, charge: 400 A }");
-        assertEquals(Verdict.NOT_MET, job.found(new ReverseBreaking(), "contactor-plus").verdict());
+        assertEquals(
+                Verdict.NOT_MET,
+                job.found(new ReverseBreaking(), "contactor-plus").verdict());
     }
 
     @Test
@@ -47,7 +49,8 @@ class ReverseBreakingTest {
     @Test
     void whatNobodyWroteIsNoEvidence() {
         assertEquals(
-                List.of("parts[contactor-plus].contactor.polarised"), plus("polarised: yes, ", "").missing());
+                List.of("parts[contactor-plus].contactor.polarised"),
+                plus("polarised: yes, ", "").missing());
         job.with("pack.currents", "{ from: settings, charge: 18 A }");
         assertEquals(
                 List.of("pack.currents.regeneration"),

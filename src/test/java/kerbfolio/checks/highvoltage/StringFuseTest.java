@@ -21,7 +21,9 @@ class StringFuseTest {
     void eachSideOfASplitPackHasAFuseOfItsOwn() {
         assertEquals(Verdict.MET, of(TractionText.sound(), "front-box"));
         assertEquals(Verdict.MET, of(TractionText.sound(), "rear-box"));
-        assertEquals("rear-fuse", TractionText.sound().found(new StringFuse(), "rear-box").why());
+        assertEquals(
+                "rear-fuse",
+                TractionText.sound().found(new StringFuse(), "rear-box").why());
     }
 
     @Test
@@ -39,9 +41,7 @@ class StringFuseTest {
 
     @Test
     void withoutLinksNothingIsKnownOfFuses() {
-        var found = JobText.blank()
-                .add("parts", "{ id: box, role: battery }")
-                .found(new StringFuse(), "box");
+        var found = JobText.blank().add("parts", "{ id: box, role: battery }").found(new StringFuse(), "box");
         assertEquals(Verdict.NO_EVIDENCE, found.verdict());
         assertEquals(List.of("links"), found.missing());
     }

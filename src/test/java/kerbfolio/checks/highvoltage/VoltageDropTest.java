@@ -25,10 +25,8 @@ class VoltageDropTest {
     /** Nominal 22 × 4 × 3.65 V = 321.2 V. */
     @Test
     void aCableTakesItsShareOfTheVoltage() {
-        assertEquals(
-                0.6948, inverter("c-inverter", "max-temperature: 20 °C, ").value() * 3.212, 5e-5);
-        assertEquals(
-                0.8859, inverter("c-inverter", "max-temperature: 90 °C, ").value() * 3.212, 5e-5);
+        assertEquals(0.6948, inverter("c-inverter", "max-temperature: 20 °C, ").value() * 3.212, 5e-5);
+        assertEquals(0.8859, inverter("c-inverter", "max-temperature: 90 °C, ").value() * 3.212, 5e-5);
     }
 
     @Test
@@ -50,7 +48,9 @@ class VoltageDropTest {
     @Test
     void aCableWithOneConductorTakesHalf() {
         assertEquals(
-                53.26, TractionText.sound().found(new VoltageDrop(), "c-minus, heat").value(), 0.005);
+                53.26,
+                TractionText.sound().found(new VoltageDrop(), "c-minus, heat").value(),
+                0.005);
     }
 
     @Test
