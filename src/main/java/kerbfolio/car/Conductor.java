@@ -172,21 +172,28 @@ public final class Conductor {
         String name = "largest resistance of " + link.id();
         Optional<Double> square = area().amount().map(amount -> Unit.of("mm²").fromSi(amount.si()));
         if (square.isEmpty()) {
-            return area().missing().get(0);
+            return new Absent(path("size"), name, Unit.of("Ω/km"), "the size of the conductor is not recorded");
         }
-        if (!isCopper()) {
+        if (link.metal() == Metal.ALUMINIUM) {
             return notCopper(name, "Ω/km");
         }
-        Table table = link.metal() == Metal.COPPER
-                ? Table.of("conductor-resistance")
-                : Table.of("tinned-conductor-resistance");
+        Table table = link.metal() == Metal.TINNED_COPPER
+                ? Table.of("tinned-conductor-resistance")
+                : Table.of("conductor-resistance");
         return table.rows().keySet().stream()
                 .map(Double::valueOf)
                 .filter(row -> row <= square.get() * (1 + DUST))
                 .max(Comparator.naturalOrder())
                 .map(Notation::plain)
-                .<Term>map(row -> evidence.tabled(table, path("size"), name + ", taken as " + row + " mm²", row))
+                .map(row -> evidence.tabled(table, path("size"), name + ", taken as " + row + " mm²", row))
+                .map(this::doubted)
                 .orElseGet(() -> new Absent(path("size"), name, Unit.of("Ω/km"), "is below the smallest of the table"));
+    }
+
+    private Term doubted(Term tabled) {
+        return link.metal() == null && tabled instanceof Known known
+                ? known.doubted("the metal of " + link.id() + " is not recorded; it is taken as plain copper")
+                : tabled;
     }
 
     /** Current it carries without end where it runs. */

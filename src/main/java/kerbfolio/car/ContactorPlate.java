@@ -28,7 +28,7 @@ public final class ContactorPlate {
                 from());
     }
 
-    /** Against its marked polarity; a contactor without one opens both ways alike. */
+    /** Against its marked polarity, absent until that is known; a contactor without one opens both ways alike. */
     public Term reverseBreakingCurrent() {
         if (isPolarised().isEmpty()) {
             return Absent.unrecorded(path("polarised"), "whether " + part.title() + " has a polarity", "A");

@@ -100,6 +100,10 @@ class ConductorTest {
                 .resistance(Evidence.solved("", "t", 20, "°C", ""));
         assertTrue(aluminium.amount().isEmpty());
         assertTrue(aluminium.origin().contains("not for aluminium"), aluminium.origin());
+        Conductor unknown = conductor(marked("35 mm²").alter("links", "c-plus", "metal: copper, ", ""));
+        Term copper = unknown.resistance(Evidence.solved("", "t", 20, "°C", ""));
+        assertEquals(0.554, Found.value(copper), 1e-9);
+        assertTrue(copper.reservations().toString().contains("taken as plain copper"));
     }
 
     /** 70 mm² of solid copper: 1000/58/70 = 0.2463 mΩ a metre, below the 0.272 of the strands. */
@@ -127,6 +131,8 @@ class ConductorTest {
                 .alter("links", "c-plus", "length: 1 m, ", ""));
         assertEquals(List.of("links[c-plus].length", "links[c-plus].size"), paths(bare.leastResistance()));
         assertEquals(List.of("links[c-plus].metal"), paths(bare.withstand()));
+        assertTrue(
+                bare.resistance(Evidence.solved("", "t", 20, "°C", "")).amount().isEmpty());
     }
 
     private static List<String> paths(Term term) {

@@ -43,7 +43,7 @@ public final class ContactorPolarity implements Check {
         String name = "plus terminal of " + contactor.title() + " as the current runs";
         ContactorPlate plate = car.contactor(contactor);
         if (plate.isPolarised().isEmpty()) {
-            return Absent.unrecorded(path + "polarised", "whether " + contactor.title() + " has a polarity", "1");
+            return plate.reverseBreakingCurrent();
         }
         if (!plate.isPolarised().get()) {
             return Evidence.solved(path + "polarised", name, 1, "1", "its maker marks no polarity");

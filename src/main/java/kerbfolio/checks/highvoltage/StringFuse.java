@@ -41,6 +41,6 @@ public final class StringFuse implements Check {
         return car.circuit().isRecorded()
                 ? Evidence.solved(
                         "links", name, fuses.size(), "1", fuses.isEmpty() ? "none" : Guarded.names(List.copyOf(fuses)))
-                : Absent.unrecorded("links", name, "1");
+                : Absent.unrecorded("links", "what joins what", "1");
     }
 }

@@ -29,8 +29,9 @@ final class Subjects {
     }
 
     /** The finding where nobody wrote any of them down. */
-    static Finding unrecorded(String what, String path, Limits limits, String key) {
-        return Finding.judged(what, Absent.unrecorded(path, what, "1"), limits, key);
+    static Finding unrecorded(String what, String section, Limits limits, String key) {
+        String name = section.equals("links") ? "what joins what" : "what was fitted";
+        return Finding.judged(what, Absent.unrecorded(section, name, "1"), limits, key);
     }
 
     /** Of several uses the largest; what is not known goes before what is within its rating, and after what is not. */

@@ -58,7 +58,7 @@ public final class VoltageDrop implements Check {
     public Stream<Finding> examine(Car car, Limits limits) {
         Loop drive = Loop.ofDrives(car);
         return Subjects.cables(car).stream()
-                .filter(cable -> drive.has(cable.id()))
+                .filter(cable -> cable.size() != null && drive.has(cable.id()))
                 .flatMap(cable -> Stream.of(
                         Finding.unjudged(
                                 cable.id(),

@@ -69,6 +69,13 @@ class VoltageDropTest {
     }
 
     @Test
+    void aCableWithoutASizePrintsNothing() {
+        var job = TractionText.sound().alter("links", "c-plus", "size: 70 mm², ", "");
+        assertTrue(job.examined(new VoltageDrop()).rows().stream()
+                .noneMatch(row -> row.finding().subject().startsWith("c-plus")));
+    }
+
+    @Test
     void nothingRecordedPrintsNothing() {
         assertEquals(List.of(), JobText.blank().examined(new VoltageDrop()).rows());
     }
