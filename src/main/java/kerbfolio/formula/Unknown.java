@@ -23,11 +23,6 @@ public record Unknown(String name, List<Term> terms) implements Term {
     }
 
     @Override
-    public Optional<Amount> amount() {
-        return Optional.empty();
-    }
-
-    @Override
     public Basis basis() {
         return Basis.ABSENT;
     }
@@ -40,6 +35,11 @@ public record Unknown(String name, List<Term> terms) implements Term {
     @Override
     public List<String> reservations() {
         return List.of();
+    }
+
+    @Override
+    public Optional<Amount> amount() {
+        return Optional.empty();
     }
 
     /** Nothing, if one cannot be used for another reason than that nobody wrote it: that reason goes before. */
