@@ -8,6 +8,7 @@ import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Job;
+import kerbfolio.job.Link;
 import kerbfolio.job.Part;
 import kerbfolio.job.Ratings;
 import kerbfolio.job.Vehicle;
@@ -40,10 +41,15 @@ public final class Car {
     private final Suspension rearSuspension;
     private final Circuit circuit;
     private final TractionPack pack;
+<<<<<<< HEAD
     private final Map<Circuit.Bus, Capacitors> capacitors = new HashMap<>();
     private final Map<Term, List<Discharge>> discharges = new HashMap<>();
     private final Filling filling;
     private final Charging charging;
+=======
+    private final Guards guards;
+    private final Working prospectiveCurrent;
+>>>>>>> ff356fae69e73396382ebf045874af5020f81bbf
 
     public Car(Job job) {
         this.job = job;
@@ -66,8 +72,13 @@ public final class Car {
         this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
         this.circuit = new Circuit(job);
         this.pack = new TractionPack(evidence, job.pack());
+<<<<<<< HEAD
         this.filling = new Filling(evidence, job.pack(), circuit, this::capacitors);
         this.charging = new Charging(evidence, job);
+=======
+        this.guards = new Guards(circuit);
+        this.prospectiveCurrent = ProspectiveCurrent.of(pack, circuit, this::conductor);
+>>>>>>> ff356fae69e73396382ebf045874af5020f81bbf
     }
 
     public Job job() {
@@ -209,6 +220,32 @@ public final class Car {
     /** The electrical ratings of a part. */
     public Nameplate nameplate(Part part) {
         return new Nameplate(evidence, part);
+    }
+
+    public FusePlate fuse(Part part) {
+        return new FusePlate(evidence, part);
+    }
+
+    public ContactorPlate contactor(Part part) {
+        return new ContactorPlate(evidence, part);
+    }
+
+    public MotorPlate motor(Part part) {
+        return new MotorPlate(evidence, part);
+    }
+
+    public Conductor conductor(Link link) {
+        return new Conductor(evidence, link);
+    }
+
+    /** Which fuse stands before which cable and which box of cells. */
+    public Guards guards() {
+        return guards;
+    }
+
+    /** What a short circuit draws, at most. */
+    public Working prospectiveCurrent() {
+        return prospectiveCurrent;
     }
 
     /** Permitted gross mass, as a plate or paper states it. */
