@@ -41,15 +41,12 @@ public final class Car {
     private final Suspension rearSuspension;
     private final Circuit circuit;
     private final TractionPack pack;
-<<<<<<< HEAD
     private final Map<Circuit.Bus, Capacitors> capacitors = new HashMap<>();
     private final Map<Term, List<Discharge>> discharges = new HashMap<>();
     private final Filling filling;
     private final Charging charging;
-=======
     private final Guards guards;
     private final Working prospectiveCurrent;
->>>>>>> ff356fae69e73396382ebf045874af5020f81bbf
 
     public Car(Job job) {
         this.job = job;
@@ -72,13 +69,10 @@ public final class Car {
         this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
         this.circuit = new Circuit(job);
         this.pack = new TractionPack(evidence, job.pack());
-<<<<<<< HEAD
         this.filling = new Filling(evidence, job.pack(), circuit, this::capacitors);
         this.charging = new Charging(evidence, job);
-=======
         this.guards = new Guards(circuit);
         this.prospectiveCurrent = ProspectiveCurrent.of(pack, circuit, this::conductor);
->>>>>>> ff356fae69e73396382ebf045874af5020f81bbf
     }
 
     public Job job() {

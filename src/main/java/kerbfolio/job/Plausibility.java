@@ -35,9 +35,7 @@ final class Plausibility {
             weighing("weighings.as-received", job.weighings().asReceived());
             weighing("weighings.as-delivered", job.weighings().asDelivered());
         }
-<<<<<<< HEAD
         job.parts().forEach(this::protection);
-=======
         for (Link link : job.links()) {
             if (link.size() != null && ConductorSize.of(link.size()).isEmpty()) {
                 complaints.add(
@@ -46,7 +44,6 @@ final class Plausibility {
                                 + " is no size of a conductor; write it as marked, such as 50 mm², 1/0 AWG or 250 kcmil");
             }
         }
->>>>>>> ff356fae69e73396382ebf045874af5020f81bbf
         for (Instrument instrument : job.instruments()) {
             if (instrument.fixed() != null && instrument.fixed().unit().text().isEmpty()) {
                 complaints.add(

@@ -53,12 +53,12 @@ public record MakeDead(
         steps.addAll(opened(car));
         Wait wait = car.waitFor(limits.term("low-voltage", "V"));
         steps.add(Step.of(
-                "Wait " + wait.minutes() + " minutes.",
-                List.of("Decided by: " + wait.reason() + "."),
-                "Capacitors empty by themselves in this time, if nothing in them is broken. The wait is not the"
-                        + " proof; the reading is.",
-                Step.blank("out at"),
-                Step.blank("wait over at")));
+                        "Wait " + wait.minutes() + " minutes.",
+                        List.of("Decided by: " + wait.reason() + "."),
+                        "Capacitors empty by themselves in this time, if nothing in them is broken. The wait is not the"
+                                + " proof; the reading is.",
+                        Step.blank("out at"),
+                        Step.blank("wait over at")));
         steps.addAll(new Proof(car, low).steps());
         return new MakeDead(
                 isDerived,
@@ -69,8 +69,7 @@ public record MakeDead(
                 List.copyOf(steps),
                 LiveList.of(car, limits),
                 touched(car),
-                limit.map(l -> l.value() + ": " + l.meaning() + ", " + l.origin())
-                        .orElse(Said.CONSULT),
+                limit.map(l -> l.value() + ": " + l.meaning() + ", " + l.origin()).orElse(Said.CONSULT),
                 CAUTIONS);
     }
 
@@ -92,20 +91,12 @@ public record MakeDead(
 
     private static List<Step> switchedOff(Car car) {
         var steps = new ArrayList<Step>();
-<<<<<<< HEAD
         steps.add(Step.of(
                 "Pull out the charge lead.",
                         named(car, Role.INLET, "inlet"),
                         "While a lead is in, inlet and charger are live and contactors may close by themselves. Tag the"
                                 + " inlet.")
                 .showing(car.job(), of(car, Role.INLET)));
-=======
-        steps.add(
-                Step.of(
-                        "Pull out the charge lead.",
-                        named(car, Role.INLET, "inlet"),
-                        "While a lead is in, inlet and charger are live and contactors may close by themselves. Tag the inlet."));
->>>>>>> 3014ea245be8cf9e73de2855767cc6d28c2b517a
         steps.add(Step.of(
                 "Switch off. Take the key out and keep it on you.",
                 List.of("A key that works without contact goes where the car cannot feel it."),
@@ -115,15 +106,10 @@ public record MakeDead(
                         "Take the minus clamp off the 12 V battery and insulate it.",
                         named(car, Role.AUXILIARY_BATTERY, "12 V battery"),
                         "Contactors lose their hold and converters stop. The clamp must not spring back.")
-<<<<<<< HEAD
                 .with("insulating cap or tape")
                 .showing(car.job(), of(car, Role.AUXILIARY_BATTERY)));
         List<Part> motors =
                 car.job().parts().stream().filter(LiveList::isMotor).toList();
-=======
-                .with("insulating cap or tape"));
-        List<Part> motors = car.job().parts().stream().filter(LiveList::isMotor).toList();
->>>>>>> 3014ea245be8cf9e73de2855767cc6d28c2b517a
         if (motors.isEmpty() || motors.stream().anyMatch(LiveList::maySpin)) {
             steps.add(Step.of(
                             "Hold the wheels.",

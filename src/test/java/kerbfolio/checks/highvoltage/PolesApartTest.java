@@ -30,13 +30,7 @@ class PolesApartTest {
         job.alter("links", "c-heater-minus", "junction-box/-", "heater-fuse/1");
         assertEquals(1, of("heater").value());
         assertEquals(Verdict.NOT_MET, of("heater").verdict());
-<<<<<<< HEAD
         assertEquals("its poles are joined through c-heater-plus, heater-fuse, c-heater-minus", of("heater").why());
-=======
-        assertEquals(
-                "its poles are joined through heater-fuse, c-heater-plus, c-heater-minus",
-                of("heater").why());
->>>>>>> 3014ea245be8cf9e73de2855767cc6d28c2b517a
         assertEquals(Verdict.MET, of("inverter").verdict());
     }
 
