@@ -23,20 +23,18 @@ final class LocationPlan implements Figure {
     private static final double ROOM = 16;
     private static final double LINE = 9.5;
     private static final double KEY = 14;
-    private static final double COLUMN = Pen.WIDTH / 2;
     private static final double ROOF = 0.54;
     private static final double WIDE = 26;
     private static final double DEEP = 18;
     private static final double LOW = 11;
     private static final double MARK = 2.6;
     private static final int LETTERS = 26;
-    private static final double MARKS = 15;
 
     private final Plan plan;
     private final Whereabouts whereabouts;
     private final Elevation elevation;
     private final boolean hasSide;
-    private final List<Entry> legend;
+    private final Legend legend;
 
     private LocationPlan(Dossier dossier) {
         plan = Plan.large(dossier, HEAD);
@@ -71,25 +69,20 @@ final class LocationPlan implements Figure {
         return (hasSide ? ground() + HEAD : below()) + ROOM;
     }
 
-    private List<Entry> legend() {
-        var entries = new ArrayList<Entry>();
-        whereabouts.numbered().forEach((number, spot) ->
-                entries.add(new Entry(String.valueOf(number), spot.words(), spot.words())));
+    private Legend legend() {
+        var entries = new ArrayList<Legend.Entry>();
+        whereabouts
+                .numbered()
+                .forEach((number, spot) ->
+                        entries.add(new Legend.Entry(String.valueOf(number), spot.words(), spot.words())));
         for (int i = 0; i < whereabouts.runs().size(); i++) {
             Run run = whereabouts.runs().get(i);
-            entries.add(new Entry(
+            entries.add(new Legend.Entry(
                     letter(i),
                     run.names(),
                     run.names() + (run.isRouted() ? ", route recorded" : ", straight line, route not recorded")));
         }
-        return List.copyOf(entries);
-    }
-
-    /** A mark of the drawing and what it stands for: beside the drawing, and where there is none to look at. */
-    private record Entry(String mark, String words, String whole) {
-        List<String> lines() {
-            return Words.broken(words, Words.FULL / 2);
-        }
+        return new Legend(List.copyOf(entries));
     }
 
     /** Letters that go on after z. */
@@ -125,17 +118,17 @@ final class LocationPlan implements Figure {
 
     @Override
     public String caption() {
-        String cuts = drawn().filter(Spot::isCut)
-                .map(spot -> spot.part().title() + " (" + spot.number() + ")")
+        String cuts = drawn().flatMap(spot -> spot.cuts().stream().map(cut -> cut + " (" + spot.number() + ")"))
                 .collect(Collectors.joining(", "));
-        long straight = whereabouts.runs().stream().filter(run -> !run.isRouted()).count();
+        long straight =
+                whereabouts.runs().stream().filter(run -> !run.isRouted()).count();
         return Words.sentences(
                 "Where the high-voltage parts lie; left is left seen from the driver's seat.",
                 cuts.isEmpty() ? "" : "The circuit is cut at: " + cuts + ".",
                 straight == 0
                         ? ""
-                        : "Broken lines join the ends of " + straight
-                                + (straight == 1 ? " run" : " runs") + " whose way nobody recorded: look before you cut or drill.",
+                        : "Broken lines join the ends of " + straight + (straight == 1 ? " run" : " runs")
+                                + " whose way nobody recorded: look before you cut or drill.",
                 full() > Pen.TALLEST ? Pen.SHRUNK : "");
     }
 
@@ -144,7 +137,7 @@ final class LocationPlan implements Figure {
         return Words.sentences(
                 "Plan of the car, front to the left, left seen from the driver's seat; x from the front axle rearward,"
                         + " y from the centre line to the right, z above the ground.",
-                legend.stream().map(entry -> entry.mark() + " " + entry.whole()).collect(Collectors.joining("; ")) + ".",
+                legend.words() + ".",
                 absent().stream().map(line -> line + ".").collect(Collectors.joining(" ")));
     }
 
@@ -159,20 +152,10 @@ final class LocationPlan implements Figure {
     }
 
     private double full() {
-        return foot() + KEY + LINE * (half() + 2 + absent().stream().mapToInt(line -> Words.broken(line, Words.FULL).size()).sum());
-    }
-
-    /** Lines of the first of the two columns. */
-    private int half() {
-        int whole = legend.stream().mapToInt(entry -> entry.lines().size()).sum();
-        int lines = 0;
-        for (Entry entry : legend) {
-            if (2 * lines >= whole) {
-                break;
-            }
-            lines += entry.lines().size();
-        }
-        return lines;
+        int lost = absent().stream()
+                .mapToInt(line -> Words.broken(line, Words.FULL).size())
+                .sum();
+        return foot() + KEY + legend.height() + LINE * (lost + 2);
     }
 
     @Override
@@ -180,15 +163,29 @@ final class LocationPlan implements Figure {
         Pen pen = Pen.on(canvas, width, height, this, full());
         plan.draw(pen);
         pen.left("from above", 0, 8, Type.LABEL);
-        view(pen, place -> new double[] {
-            plan.along(place.x().si()), plan.across(place.y().si())
-        }, place -> true, DEEP, HEAD - 6, below(), HEAD + Plan.tall() / 2);
+        view(
+                pen,
+                place -> new double[] {
+                    plan.along(place.x().si()), plan.across(place.y().si())
+                },
+                place -> true,
+                DEEP,
+                HEAD - 6,
+                below(),
+                HEAD + Plan.tall() / 2);
         if (hasSide) {
             elevation.side(pen);
             pen.left("from its left side", 0, below() + 14, Type.LABEL);
-            view(pen, place -> new double[] {
-                elevation.at(place.x().si()), elevation.above(place.z().si())
-            }, place -> place.z().isKnown(), LOW, below() + HEAD - 4, ground() + ROOM, ground() - 0.2 * length());
+            view(
+                    pen,
+                    place -> new double[] {
+                        elevation.at(place.x().si()), elevation.above(place.z().si())
+                    },
+                    place -> place.z().isKnown(),
+                    LOW,
+                    below() + HEAD - 4,
+                    ground() + ROOM,
+                    ground() - 0.2 * length());
         }
         key(pen);
     }
@@ -228,7 +225,12 @@ final class LocationPlan implements Figure {
             double[] at = on.apply(spot.place());
             mark(pen, spot, at[0], at[1]);
             String number = String.valueOf(spot.number());
-            callouts.add(spot.isCut() ? number + " cut: " + spot.part().title() : number, number, at[0], at[1] - (spot.isCut() ? 8 : 0));
+            boolean isCut = !spot.cuts().isEmpty();
+            callouts.add(
+                    isCut ? number + " cut: " + String.join(", ", spot.cuts()) : number,
+                    number,
+                    at[0],
+                    at[1] - (isCut ? 8 : 0));
         }
         callouts.draw(pen, above, under, middle);
         for (int i = 0; i < ways.size(); i++) {
@@ -240,7 +242,7 @@ final class LocationPlan implements Figure {
 
     /** A full square where a part lies, a hollow one where it is only known along the car, a barred gap where the circuit is cut. */
     private static void mark(Pen pen, Spot spot, double x, double y) {
-        if (spot.isCut()) {
+        if (!spot.cuts().isEmpty()) {
             pen.box(x - Signs.LENGTH / 2 - 1, y - 8, Signs.LENGTH + 2, 12, Pen.WHITE, Line.THIN);
             Signs.inLine(pen, Role.DISCONNECT, x - Signs.LENGTH / 2, y);
         } else {
@@ -263,21 +265,14 @@ final class LocationPlan implements Figure {
         pen.line(82, y - 2.5, 100, y - 2.5, Line.DASHED, Pen.ACCENT);
         pen.left("straight line, route not recorded", 103, y, Type.NOTE);
         pen.box(216, y - 5, 5, 5, Pen.WHITE, Line.THIN);
-        pen.left("place across the car not recorded; x rearward of the front axle, y to the right, z up", 224, y, Type.NOTE);
+        pen.left(
+                "place across the car not recorded; x rearward of the front axle, y to the right, z up",
+                224,
+                y,
+                Type.NOTE);
         double begin = y + LINE + 3;
-        int half = half();
-        int row = 0;
-        for (Entry entry : legend) {
-            double x = row < half ? 0 : COLUMN + 4;
-            double top = begin + LINE * (row < half ? row : row - half);
-            pen.left(entry.mark(), x, top, Type.STRONG);
-            for (String line : entry.lines()) {
-                pen.left(pen.fitted(line, COLUMN - MARKS - 6, Type.SMALL), x + MARKS, top, Type.SMALL);
-                top += LINE;
-            }
-            row += entry.lines().size();
-        }
-        y = begin + LINE * half + 3;
+        legend.draw(pen, begin);
+        y = begin + legend.height() + 3;
         for (String line : absent()) {
             for (String part : Words.broken(line, Words.FULL)) {
                 pen.left(pen.fitted(part, Pen.WIDTH, Type.NOTE), 0, y, Type.NOTE);

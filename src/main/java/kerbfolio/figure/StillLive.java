@@ -51,7 +51,7 @@ final class StillLive {
         Terminal plus = Terminal.plus(part.id());
         OptionalDouble volts = left.between(plus, Terminal.minus(part.id()));
         List<Term> unknown = left.boxes(plus).stream()
-                .map(box -> (Term) car.pack().boxVoltage(box))
+                .map(box -> car.pack().boxVoltage(box))
                 .filter(term -> term.amount().isEmpty())
                 .toList();
         return Value.of(
@@ -77,6 +77,8 @@ final class StillLive {
         long poles = Stream.of(Terminal.plus(part.id()), Terminal.minus(part.id()))
                 .filter(pole -> !left.boxes(pole).isEmpty())
                 .count();
-        return poles == 0 ? "" : part.role() == Role.BATTERY ? between(part).text() : poles == 1 ? "live pole" : "live poles";
+        return poles == 0
+                ? ""
+                : part.role() == Role.BATTERY ? between(part).text() : poles == 1 ? "live pole" : "live poles";
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.dossier.Dossier;
 import kerbfolio.job.Enclosure;
@@ -40,22 +41,29 @@ final class Whereabouts {
      *
      * @param number what it is called on the drawing; 0 where its place is not known
      * @param zone its place in words; empty where none is written
-     * @param inside names of high-voltage parts in it
+     * @param inside parts in it
      */
-    record Spot(Part part, int number, Place place, String zone, List<String> inside) {
+    record Spot(Part part, int number, Place place, String zone, List<Part> inside) {
         boolean isDrawn() {
             return number > 0;
         }
 
-        boolean isCut() {
-            return part.role() == Role.DISCONNECT;
+        /** Service disconnects there. */
+        List<String> cuts() {
+            return Stream.concat(Stream.of(part), inside.stream())
+                    .filter(each -> each.role() == Role.DISCONNECT)
+                    .map(Part::title)
+                    .toList();
         }
 
         String words() {
+            String parts = inside.stream()
+                    .map(each -> each.title() + (each.role() == Role.DISCONNECT ? " (cut here)" : ""))
+                    .collect(Collectors.joining(", "));
             return part.title()
-                    + (isCut() ? " (cut here)" : "")
+                    + (part.role() == Role.DISCONNECT ? " (cut here)" : "")
                     + (isDrawn() ? ", " + place.words() : zone.isEmpty() ? "" : ", " + zone)
-                    + (inside.isEmpty() ? "" : "; in it: " + String.join(", ", inside));
+                    + (parts.isEmpty() ? "" : "; in it: " + parts);
         }
     }
 
@@ -100,26 +108,36 @@ final class Whereabouts {
     /** What takes part in the circuit or hangs on it, and whatever holds such a part. */
     private boolean isHighVoltage(Part part) {
         Role role = part.role();
-        boolean itself = role != null
-                && (role.ports() != Role.Ports.NONE || role == Role.MOTOR);
+        boolean itself = role != null && (role.ports() != Role.Ports.NONE || role == Role.MOTOR);
         return itself
-                || dossier.car().job().parts().stream()
-                        .anyMatch(other -> part.id().equals(other.inside()) && other.role() != null
-                                && other.role().ports() != Role.Ports.NONE);
+                || (isCase(part)
+                        && dossier.car().job().parts().stream()
+                                .anyMatch(other -> part.id().equals(other.inside())
+                                        && other.role() != null
+                                        && other.role().ports() != Role.Ports.NONE));
     }
 
-    /** The part whose place is its place: itself, if it has one, else the one it sits in. */
+    /** The part whose place is its place: itself, if it has one of its own or sits in no case, else the case. */
     private Part container(Part part) {
         Part at = part;
         var seen = new LinkedHashSet<String>();
-        while (at.inside() != null && seen.add(at.id())) {
+        while (at.inside() != null && !hasPlace(at) && seen.add(at.id())) {
             Optional<Part> around = part(at.inside());
-            if (around.isEmpty()) {
+            if (around.isEmpty() || !isCase(around.get())) {
                 break;
             }
             at = around.get();
         }
         return at;
+    }
+
+    private static boolean hasPlace(Part part) {
+        return part.position() != null && part.position().x() != null;
+    }
+
+    /** Whether what is written to be inside it really is: of cables, hoses and mounts only the mass is counted there. */
+    static boolean isCase(Part part) {
+        return part.role() != Role.CABLES && part.role() != Role.COOLING && part.role() != Role.MOUNTING;
     }
 
     private Optional<Part> part(@Nullable String id) {
@@ -128,10 +146,9 @@ final class Whereabouts {
                 .findFirst();
     }
 
-    private List<String> inside(Part part) {
+    private List<Part> inside(Part part) {
         return dossier.car().job().parts().stream()
                 .filter(other -> !other.equals(part) && container(other).equals(part))
-                .map(Part::title)
                 .toList();
     }
 
@@ -140,7 +157,9 @@ final class Whereabouts {
         Enclosure enclosure = part.enclosure();
         return position != null && position.zone() != null
                 ? position.zone()
-                : enclosure != null && enclosure.place() != null ? enclosure.place().toString() : "";
+                : enclosure != null && enclosure.place() != null
+                        ? enclosure.place().toString()
+                        : "";
     }
 
     private Place place(String path, String name, @Nullable Position position) {
@@ -172,7 +191,7 @@ final class Whereabouts {
 
     /** The part in the car that an end of a cable lies at; empty words where the end is not known. */
     private String end(@Nullable String end) {
-        return part(CircuitGrid.end(end)).map(this::container).map(Part::id).orElse("");
+        return part(Columns.end(end)).map(this::container).map(Part::id).orElse("");
     }
 
     private void collect() {
@@ -189,7 +208,8 @@ final class Whereabouts {
             boolean isRouted = !link.route().isEmpty();
             boolean isKnown = isRouted
                     ? way.size() > 1
-                    : place(end(link.from())).isPresent() && place(end(link.to())).isPresent();
+                    : place(end(link.from())).isPresent()
+                            && place(end(link.to())).isPresent();
             if (isKnown) {
                 List<Object> key = List.of(end(link.from()), end(link.to()), isRouted ? link.id() : "");
                 Run run = same.computeIfAbsent(key, k -> new Run(new ArrayList<>(), way, isRouted));

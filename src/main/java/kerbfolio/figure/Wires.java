@@ -8,7 +8,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kerbfolio.car.Bond;
 import kerbfolio.car.Circuit;
@@ -30,11 +29,7 @@ final class Wires {
 
     private final int width;
     private final int height;
-    /** Which net runs through a point along the figure, and which up and down; 0 for none. */
-    private final int[][] taken;
-
-    private final boolean[] solid;
-    private final boolean[] lettered;
+    private final Ground ground;
     private final Map<Terminal, Integer> nets = new HashMap<>();
     private final List<Wire> wires = new ArrayList<>();
 
@@ -43,10 +38,7 @@ final class Wires {
      *
      * @param label the room for its words; null where there is none
      */
-    record Wire(Bond bond, int net, List<Point> points, @Nullable Label label) {}
-
-    /** Free points of a wire beside each other, for words. */
-    record Label(String words, Point from, Point to) {}
+    record Wire(Bond bond, int net, List<Point> points, Ground.@Nullable Label label) {}
 
     /** What a wire is called, from the longest form to the shortest. */
     interface Names {
@@ -56,9 +48,7 @@ final class Wires {
     Wires(CircuitGrid grid, Circuit circuit, Names names) {
         width = CircuitGrid.WIDTH + 1;
         height = grid.rows() + 2;
-        taken = new int[2][width * height];
-        solid = new boolean[width * height];
-        lettered = new boolean[width * height];
+        ground = new Ground(width, height);
         List<Bond> bonds = circuit.links().stream()
                 .flatMap(link -> circuit.bonds(link.id()).stream())
                 .toList();
@@ -70,10 +60,11 @@ final class Wires {
             }
         }
         for (Stand stand : grid.stands()) {
-            stand.covered().forEach(point -> solid[node(point)] = true);
+            stand.covered().forEach(point -> ground.solid[ground.node(point)] = true);
             if (stand.look() == Stand.Look.RAILS) {
                 for (Terminal rail : circuit.terminals(stand.part().id())) {
-                    stand.ends(rail).forEach(point -> taken[1][node(point)] = nets.getOrDefault(rail, -1));
+                    stand.ends(rail)
+                            .forEach(point -> ground.taken[1][ground.node(point)] = nets.getOrDefault(rail, -1));
                 }
             }
         }
@@ -91,9 +82,9 @@ final class Wires {
         for (Way way : ways) {
             int net = nets.getOrDefault(way.bond().from(), 0);
             List<Point> points = route(way.from(), way.to(), net);
-            take(points, net);
-            Label label = names.of(way.bond()).stream()
-                    .flatMap(words -> Stream.ofNullable(place(words, points)))
+            ground.take(points, net);
+            Ground.Label label = names.of(way.bond()).stream()
+                    .flatMap(words -> Stream.ofNullable(ground.place(words, points)))
                     .findFirst()
                     .orElse(null);
             wires.add(new Wire(way.bond(), net, points, label));
@@ -102,14 +93,13 @@ final class Wires {
 
     /** No wire and no words over the title of a frame. */
     private void keepTitle(CircuitGrid grid, CircuitGrid.Frame frame) {
-        List<Stand> inside = frame.members().stream()
-                .flatMap(id -> grid.stand(id).stream())
-                .toList();
+        List<Stand> inside =
+                frame.members().stream().flatMap(id -> grid.stand(id).stream()).toList();
         int left = inside.stream().mapToInt(Stand::x).min().orElse(1) - 1;
         int top = inside.stream().mapToInt(Stand::y).min().orElse(1) - 1;
-        int length = (int) Math.ceil(frame.part().title().length() * CircuitDrawing.LETTER / CircuitDrawing.STEP) + 2;
+        int length = (int) Math.ceil(frame.part().title().length() * CircuitDrawing.LETTER / CircuitSheet.STEP) + 2;
         for (int x = left; x < left + length; x++) {
-            lettered[node(new Point(x, top))] = true;
+            ground.lettered[ground.node(new Point(x, top))] = true;
         }
     }
 
@@ -136,10 +126,6 @@ final class Wires {
         return least;
     }
 
-    private int node(Point point) {
-        return Math.max(0, Math.min(height - 1, point.y())) * width + Math.max(0, Math.min(width - 1, point.x()));
-    }
-
     /** The cheapest way; a state is a point and the direction it was reached in. */
     private List<Point> route(List<Point> from, List<Point> to, int net) {
         int[] cost = new int[2 * width * height];
@@ -147,12 +133,12 @@ final class Wires {
         Arrays.fill(cost, Integer.MAX_VALUE);
         Arrays.fill(before, -1);
         boolean[] goal = new boolean[width * height];
-        to.forEach(point -> goal[node(point)] = true);
-        var open = new PriorityQueue<int[]>(Comparator.<int[]>comparingInt(state -> state[1])
-                .thenComparingInt(state -> state[0]));
+        to.forEach(point -> goal[ground.node(point)] = true);
+        var open = new PriorityQueue<int[]>(
+                Comparator.<int[]>comparingInt(state -> state[1]).thenComparingInt(state -> state[0]));
         for (Point point : from) {
-            cost[2 * node(point)] = 0;
-            open.add(new int[] {2 * node(point), 0});
+            cost[2 * ground.node(point)] = 0;
+            open.add(new int[] {2 * ground.node(point), 0});
         }
         while (!open.isEmpty()) {
             int[] next = open.remove();
@@ -189,14 +175,16 @@ final class Wires {
         int here = state / 2;
         int price = direction == 0 ? 2 : 3;
         if (direction != state % 2) {
-            price += BEND + (isOther(taken[0][here], net) || isOther(taken[1][here], net) ? BLOCKED : 0);
+            price += BEND + (isOther(ground.taken[0][here], net) || isOther(ground.taken[1][here], net) ? BLOCKED : 0);
         }
         if (isGoal) {
             return price + (direction == 1 ? BEND : 0);
         }
-        price += solid[there] || lettered[there] ? BLOCKED : 0;
-        price += isOther(taken[direction][there], net) ? BLOCKED : taken[direction][there] == net ? TOGETHER : 0;
-        price += isOther(taken[1 - direction][there], net) ? CROSSING : 0;
+        price += ground.solid[there] || ground.lettered[there] ? BLOCKED : 0;
+        price += isOther(ground.taken[direction][there], net)
+                ? BLOCKED
+                : ground.taken[direction][there] == net ? TOGETHER : 0;
+        price += isOther(ground.taken[1 - direction][there], net) ? CROSSING : 0;
         return price;
     }
 
@@ -211,69 +199,5 @@ final class Wires {
         }
         Collections.reverse(points);
         return points;
-    }
-
-    private void take(List<Point> points, int net) {
-        for (int i = 1; i < points.size(); i++) {
-            int direction = points.get(i).y() == points.get(i - 1).y() ? 0 : 1;
-            taken[direction][node(points.get(i - 1))] = net;
-            taken[direction][node(points.get(i))] = net;
-        }
-        solid[node(points.get(0))] = true;
-        solid[node(points.get(points.size() - 1))] = true;
-    }
-
-    /** Room for words: along the longest stretch that nothing crosses, else over one that runs up and down. */
-    private @Nullable Label place(String words, List<Point> points) {
-        int needed = (int) Math.ceil(words.length() * CircuitDrawing.LETTER / CircuitDrawing.STEP);
-        List<Point> best = List.of();
-        List<Point> run = new ArrayList<>();
-        for (Point point : points) {
-            boolean isFree = taken[1][node(point)] == 0 && isOpen(point);
-            if (!isFree || (!run.isEmpty() && run.get(run.size() - 1).y() != point.y())) {
-                run = new ArrayList<>();
-            }
-            if (isFree) {
-                run.add(point);
-            }
-            best = run.size() > best.size() ? List.copyOf(run) : best;
-        }
-        if (best.size() > needed) {
-            int begin = (best.size() - needed - 1) / 2;
-            return letter(words, best.get(begin), best.get(begin + needed));
-        }
-        return upright(words, points, (needed + 1) / 2);
-    }
-
-    private @Nullable Label upright(String words, List<Point> points, int half) {
-        for (int i = 1; i + 1 < points.size(); i++) {
-            Point at = points.get(i);
-            boolean isStraight = points.get(i - 1).x() == points.get(i + 1).x();
-            boolean isClear = IntStream.rangeClosed(at.x() - half, at.x() + half)
-                    .allMatch(x -> x >= 0
-                            && x < width
-                            && isOpen(new Point(x, at.y()))
-                            && taken[0][node(new Point(x, at.y()))] == 0
-                            && (x == at.x() || taken[1][node(new Point(x, at.y()))] == 0));
-            if (isStraight && isClear) {
-                return letter(words, new Point(at.x() - half, at.y()), new Point(at.x() + half, at.y()));
-            }
-        }
-        return null;
-    }
-
-    private boolean isOpen(Point point) {
-        return !solid[node(point)] && !lettered[node(point)];
-    }
-
-    private Label letter(String words, Point one, Point other) {
-        var label = new Label(
-                words,
-                new Point(Math.min(one.x(), other.x()), one.y()),
-                new Point(Math.max(one.x(), other.x()), one.y()));
-        for (int x = label.from().x(); x <= label.to().x(); x++) {
-            lettered[node(new Point(x, one.y()))] = true;
-        }
-        return label;
     }
 }
