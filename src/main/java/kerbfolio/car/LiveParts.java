@@ -89,7 +89,8 @@ public final class LiveParts {
     }
 
     private static Term none(String part, String name) {
-        return Evidence.solved("parts[" + part + "]", name, 0, "V", "no recorded way through a box of cells joins them");
+        return Evidence.solved(
+                "parts[" + part + "]", name, 0, "V", "no recorded way through a box of cells joins them");
     }
 
     private Term left(String name, String part, Map<String, Integer> boxes) {
@@ -113,8 +114,7 @@ public final class LiveParts {
 
     private List<Term> terms(Map<String, Integer> boxes, int way) {
         var terms = new ArrayList<Term>();
-        boxes.forEach(
-                (box, times) -> IntStream.range(0, times * way).forEach(i -> terms.add(pack.boxVoltage(box))));
+        boxes.forEach((box, times) -> IntStream.range(0, times * way).forEach(i -> terms.add(pack.boxVoltage(box))));
         return List.copyOf(terms);
     }
 
@@ -142,8 +142,7 @@ public final class LiveParts {
                         circuit.parts().stream()
                                 .filter(part -> !ids.contains(part.id()) && !open.contains(part.id()))
                                 .filter(part -> circuit.terminals(part.id()).stream()
-                                        .anyMatch(end ->
-                                                potentials.boxes(end).equals(ids)))
+                                        .anyMatch(end -> potentials.boxes(end).equals(ids)))
                                 .toList()));
             }
         }
@@ -152,14 +151,14 @@ public final class LiveParts {
 
     private Term largest(Part first, Set<String> boxes) {
         String name = "largest voltage on " + String.join(" + ", boxes);
-        List<Terminal> poles = boxes.stream()
-                .flatMap(box -> circuit.terminals(box).stream())
-                .toList();
+        List<Terminal> poles =
+                boxes.stream().flatMap(box -> circuit.terminals(box).stream()).toList();
         Terminal from = Terminal.minus(first.id());
         Terminal to = Terminal.plus(first.id());
         for (Terminal a : poles) {
             for (Terminal b : poles) {
-                if (potentials.between(a, b).orElse(0) > potentials.between(from, to).orElse(0)) {
+                if (potentials.between(a, b).orElse(0)
+                        > potentials.between(from, to).orElse(0)) {
                     from = a;
                     to = b;
                 }

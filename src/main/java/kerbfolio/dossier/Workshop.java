@@ -25,8 +25,7 @@ import org.jspecify.annotations.Nullable;
  * @param reversal what came out
  * @param baseline figures as left, to be compared with later readings
  */
-public record Workshop(
-        MakeDead makeDead, List<PartLine> parts, List<ReversalLine> reversal, List<Fact> baseline) {
+public record Workshop(MakeDead makeDead, List<PartLine> parts, List<ReversalLine> reversal, List<Fact> baseline) {
     /** A part exactly as it is marked. */
     public record PartLine(
             String name, String make, String model, String partNumber, String serial, String firmware, String place) {}

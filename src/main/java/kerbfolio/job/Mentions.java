@@ -91,10 +91,18 @@ final class Mentions {
                     readings.isolation().stream().map(IsolationReading::id).toList());
         }
         for (int i = 0; i < readings.bonding().size(); i++) {
-            called("readings.bonding[" + i + "].of", "part", readings.bonding().get(i).of(), parts);
+            called(
+                    "readings.bonding[" + i + "].of",
+                    "part",
+                    readings.bonding().get(i).of(),
+                    parts);
         }
         for (int i = 0; i < readings.decay().size(); i++) {
-            called("readings.decay[" + i + "].of", "part", readings.decay().get(i).of(), parts);
+            called(
+                    "readings.decay[" + i + "].of",
+                    "part",
+                    readings.decay().get(i).of(),
+                    parts);
         }
     }
 

@@ -37,8 +37,7 @@ final class Wiring {
             String path = "links[" + link.id() + "]";
             if (parts.containsKey(link.id())) {
                 complaints.add(
-                        path + ".id",
-                        Quoted.of(link.id()) + " is also the id of a part; give one of them another id");
+                        path + ".id", Quoted.of(link.id()) + " is also the id of a part; give one of them another id");
             }
             ends(path, link);
             for (int i = 0; i < link.through().size(); i++) {
@@ -165,9 +164,7 @@ final class Wiring {
         if (known.contains(id)) {
             return true;
         }
-        complaints.add(
-                path,
-                "no " + what + " " + Quoted.of(id) + Nearest.hint(id, known, "; list it under parts"));
+        complaints.add(path, "no " + what + " " + Quoted.of(id) + Nearest.hint(id, known, "; list it under parts"));
         return false;
     }
 }

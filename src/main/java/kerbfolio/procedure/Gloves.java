@@ -12,8 +12,9 @@ final class Gloves {
     private static final String LEAST = "0";
 
     /** ASTM F496, in-service care of insulating gloves, as public reproductions give it. */
-    static final String RETEST = "Tested by a laboratory within the last 6 months; gloves that lay unused are put into use"
-            + " only within 12 months of their test (ASTM F496). Leather gloves over them.";
+    static final String RETEST =
+            "Tested by a laboratory within the last 6 months; gloves that lay unused are put into use"
+                    + " only within 12 months of their test (ASTM F496). Leather gloves over them.";
 
     private Gloves() {}
 
@@ -22,9 +23,8 @@ final class Gloves {
         Term highest = car.pack().highestVoltage();
         Table table = Table.of("glove-class");
         List<String> classes = List.copyOf(table.rows().keySet());
-        double volts = highest.amount()
-                .map(amount -> amount.si() + amount.expanded())
-                .orElse(0.0);
+        double volts =
+                highest.amount().map(amount -> amount.si() + amount.expanded()).orElse(0.0);
         String first = classes.stream()
                 .skip(classes.indexOf(LEAST))
                 .filter(key -> rating(table, key).si() >= volts)

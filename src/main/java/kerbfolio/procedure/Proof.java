@@ -74,7 +74,9 @@ record Proof(Car car, String low) {
         if (point != null) {
             how.add("Cover: " + Said.or(point.cover()) + ".");
             how.add("Under it: "
-                    + (point.protection() == null ? "nothing guards the live parts, as far as recorded" : point.protection())
+                    + (point.protection() == null
+                            ? "nothing guards the live parts, as far as recorded"
+                            : point.protection())
                     + ".");
             how.add("Probes on: " + point.name() + ".");
             if (point.seriesResistance() != null) {

@@ -21,8 +21,8 @@ record Waiting(int minutes, String reason) {
             int stated = car.nameplate(part)
                     .makersWait()
                     .amount()
-                    .map(amount -> (int)
-                            Math.ceil((amount.si() + amount.expanded()) / Unit.of("min").factor() - 1e-9))
+                    .map(amount -> (int) Math.ceil(
+                            (amount.si() + amount.expanded()) / Unit.of("min").factor() - 1e-9))
                     .orElse(0);
             if (stated > longest) {
                 longest = stated;

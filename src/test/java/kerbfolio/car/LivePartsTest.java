@@ -80,8 +80,8 @@ class LivePartsTest {
 
     @Test
     void boxesInAShortCircuitHaveNoVoltageAnybodyCouldName() {
-        JobText job = TractionText.sound()
-                .add("links", "{ id: wrong, kind: busbar, from: rear-box/+, to: front-box/+ }");
+        JobText job =
+                TractionText.sound().add("links", "{ id: wrong, kind: busbar, from: rear-box/+, to: front-box/+ }");
         Term term = poles(job, "inverter");
         assertTrue(term.amount().isEmpty());
         assertTrue(term.origin().contains("at different voltages"), term.origin());
@@ -90,9 +90,7 @@ class LivePartsTest {
     @Test
     void aDoubtfulCellVoltageLeavesDoubt() {
         JobText job = TractionText.sound();
-        job.with(
-                "pack.cell",
-                "{ from: maker, max-voltage: 4.20 V ± 0.05 V }");
+        job.with("pack.cell", "{ from: maker, max-voltage: 4.20 V ± 0.05 V }");
         // 88 groups · 0.05 V as a rectangular distribution, k = 2: 88 · 0.05 / √3 · 2 (JCGM 100:2008, 4.3.7).
         assertEquals(88 * 0.05 / Math.sqrt(3) * 2, Found.reach(poles(job, "inverter")), 1e-9);
     }

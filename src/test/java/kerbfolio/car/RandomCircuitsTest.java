@@ -67,7 +67,9 @@ class RandomCircuitsTest {
             row.addAll(inLine);
             Collections.shuffle(row, random);
             for (int i = 1; i < row.size(); i++) {
-                link(row.get(i - 1) + (isBox(row.get(i - 1)) ? "/+" : "/2"), row.get(i) + (isBox(row.get(i)) ? "/-" : "/1"));
+                link(
+                        row.get(i - 1) + (isBox(row.get(i - 1)) ? "/+" : "/2"),
+                        row.get(i) + (isBox(row.get(i)) ? "/-" : "/1"));
             }
             for (String id : consumers) {
                 link(id + "/-", any(random));

@@ -74,9 +74,8 @@ class MentionsTest {
     void aLabelIsOnAPartOrALink() {
         assertEquals(
                 List.of("labels > entry 3 > on: no part or link `cabel`; did you mean `cable`?"),
-                sheet.complaints(
-                        PARTS + "labels: [{on: box, shows: warning-symbol}, {on: cable, shows: orange-cover},"
-                                + " {on: ▸cabel, shows: orange-cover}]\n"));
+                sheet.complaints(PARTS + "labels: [{on: box, shows: warning-symbol}, {on: cable, shows: orange-cover},"
+                        + " {on: ▸cabel, shows: orange-cover}]\n"));
     }
 
     @Test

@@ -53,12 +53,11 @@ class WiringTest {
 
     @Test
     void aStrapMayEndOnTheChassis() {
-        assertDoesNotThrow(() -> sheet.read(
-                Sheet.HEAD + PARTS + "links: [{id: a, kind: earth-strap, from: inverter, to: chassis}]\n"));
+        assertDoesNotThrow(() ->
+                sheet.read(Sheet.HEAD + PARTS + "links: [{id: a, kind: earth-strap, from: inverter, to: chassis}]\n"));
         assertEquals(
                 List.of("links > a > to: no part `chassis`; list it under parts"),
-                sheet.complaints(
-                        PARTS + "links: [{id: a, kind: high-voltage, from: inverter/-, to: ▸chassis/1}]\n"));
+                sheet.complaints(PARTS + "links: [{id: a, kind: high-voltage, from: inverter/-, to: ▸chassis/1}]\n"));
     }
 
     /** Numbers of terminals as in IEC 60947-1: 1 and 2 for the first pole, 3 and 4 for the second (from memory). */
@@ -95,9 +94,7 @@ class WiringTest {
     void aTerminalIsNamedAtBothEndsOrAtNone() {
         String words = "one end names a terminal and the other does not; write it at both ends, or at none where the"
                 + " link joins both poles";
-        assertEquals(
-                List.of("links > a > to: " + words, "links > b > from: " + words),
-                sheet.complaints(PARTS + """
+        assertEquals(List.of("links > a > to: " + words, "links > b > from: " + words), sheet.complaints(PARTS + """
                         links:
                           - {id: a, kind: high-voltage, from: box/+, to: ▸inverter}
                           - {id: b, kind: high-voltage, from: ▸box, to: inverter/+}

@@ -24,7 +24,10 @@ class LiveListTest {
     }
 
     private String volts(String begins, String why) {
-        return line(begins, why).orElseThrow(() -> new AssertionError(of(job))).volts().replace('\u00a0', ' ');
+        return line(begins, why)
+                .orElseThrow(() -> new AssertionError(of(job)))
+                .volts()
+                .replace('\u00a0', ' ');
     }
 
     @Test
@@ -88,7 +91,8 @@ class LiveListTest {
         job.drop("pack.boxes", "front-box");
         assertEquals("not known", volts("front box", "always"));
         assertEquals("236 V", volts("rear box", "always"));
-        job.with("pack.cell", "{ from: maker, max-voltage: 1.0 V }").add("pack.boxes", "{ part: front-box, modules: \"8\" }");
+        job.with("pack.cell", "{ from: maker, max-voltage: 1.0 V }")
+                .add("pack.boxes", "{ part: front-box, modules: \"8\" }");
         assertTrue(line("front box", "always").isEmpty(), "32 V");
         assertTrue(line("rear box", "always").isEmpty(), "56 V");
         assertEquals("88 V", volts("socket of service disconnect", "always"));

@@ -65,8 +65,14 @@ class MakeDeadTest {
         assertTrue(blank.heading().startsWith("Not derived: "), blank.heading());
         assertEquals(List.of(), blank.live());
         assertEquals(12, blank.steps().size());
-        assertTrue(step(JobText.blank(), "Take out the service disconnect").how().get(0).contains("not recorded"));
-        assertTrue(step(JobText.blank(), "Open the cover of the test point").how().get(0).contains("not recorded"));
+        assertTrue(step(JobText.blank(), "Take out the service disconnect")
+                .how()
+                .get(0)
+                .contains("not recorded"));
+        assertTrue(step(JobText.blank(), "Open the cover of the test point")
+                .how()
+                .get(0)
+                .contains("not recorded"));
     }
 
     @Test

@@ -57,7 +57,9 @@ public final class MakeDeadRecord implements Check {
             boolean isPlaced = part.position() != null
                     || (part.enclosure() != null && part.enclosure().place() != null);
             asked.add(asked(
-                    "parts[" + part.id() + "].enclosure.place", "where " + part.id() + " sits", isPlaced ? "yes" : null));
+                    "parts[" + part.id() + "].enclosure.place",
+                    "where " + part.id() + " sits",
+                    isPlaced ? "yes" : null));
         }
     }
 

@@ -53,8 +53,7 @@ public final class StayLive implements Check {
     private static Term left(Car car, LiveParts live, Part part, Limits limits) {
         Term byBoxes = live.betweenPoles(part);
         Verdict verdict = limits.find(KEY).map(limit -> limit.judge(byBoxes)).orElse(Verdict.NO_LIMIT);
-        Boolean feedsBack =
-                part.electrical() == null ? null : part.electrical().feedsBack();
+        Boolean feedsBack = part.electrical() == null ? null : part.electrical().feedsBack();
         if (verdict == Verdict.NOT_MET || verdict == Verdict.NO_EVIDENCE || Boolean.FALSE.equals(feedsBack)) {
             return byBoxes;
         }

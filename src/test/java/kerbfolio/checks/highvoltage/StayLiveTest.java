@@ -30,8 +30,8 @@ class StayLiveTest {
     void nothingIsLeftBeyondADisconnectBetweenTheBoxes() {
         var rows = job.examined(new StayLive()).rows();
         assertEquals(5, rows.size());
-        rows.forEach(row -> assertEquals(
-                Verdict.MET, row.finding().verdict(), row.finding().subject()));
+        rows.forEach(row ->
+                assertEquals(Verdict.MET, row.finding().verdict(), row.finding().subject()));
         assertEquals(0, of("inverter, disconnect out").value());
     }
 
@@ -89,7 +89,8 @@ class StayLiveTest {
         assertEquals(List.of("parts[converter].electrical.feeds-back"), found.missing());
         wireChargerPast();
         job.alter("parts", "charger", ", feeds-back: no", "");
-        assertEquals(134.4, of("charger, disconnect out").value(), 1e-9, "what is live is live, whatever else is unknown");
+        assertEquals(
+                134.4, of("charger, disconnect out").value(), 1e-9, "what is live is live, whatever else is unknown");
     }
 
     @Test
