@@ -20,6 +20,7 @@ public final class TractionText {
         return job.add(
                         "instruments",
                         "{ id: voltmeter, kind: voltmeter, fixed: 0.1 V, of-reading: 0.1 %, " + CALIBRATED + " }")
+                .add("instruments", "{ id: cell-meter, kind: cell monitor, fixed: 0.002 V, " + CALIBRATED + " }")
                 .add("instruments", "{ id: ohmmeter, kind: ohmmeter, fixed: 0.1 kΩ, " + CALIBRATED + " }")
                 .add("instruments", "{ id: tester, kind: insulation tester, of-reading: 5 %, " + CALIBRATED + " }")
                 .add("instruments", "{ id: clamp, kind: ammeter, fixed: 0.01 A, " + CALIBRATED + " }")
@@ -211,7 +212,7 @@ public final class TractionText {
                                 + all + ", condition: dry, test-voltage: 500 V, pole: both, resistance: \"> 200 MΩ\" }")
                 .with(
                         "readings.isolation-monitor",
-                        "{ instrument: ohmmeter, date: 2026-09-30, by: A. Tester, resistor: 36.0 kΩ, pack-voltage: 369.6 V, isolation: iso-2, warned: yes }")
+                        "{ instrument: ohmmeter, date: 2026-09-30, by: A. Tester, resistor: 180.0 kΩ, pack-voltage: 369.6 V, isolation: iso-2, warned: yes }")
                 .add("readings.bonding", bond("front-box"))
                 .add("readings.bonding", bond("rear-box"))
                 .add("readings.bonding", bond("disconnect"))
@@ -224,10 +225,10 @@ public final class TractionText {
                 .add("readings.bonding", bond("inlet"))
                 .add(
                         "readings.decay",
-                        "{ of: inverter, instrument: voltmeter, time-instrument: watch, date: 2026-09-30, by: A. Tester, first: { voltage: 340.0 V, time: 0 s }, second: { voltage: 60.0 V, time: 34.0 s }, active: no }")
+                        "{ of: inverter, instrument: voltmeter, time-instrument: watch, date: 2026-09-30, by: A. Tester, first: { voltage: 340.0 V, time: 0 s }, second: { voltage: 60.0 V, time: 26.4 s }, active: no }")
                 .with(
                         "readings.cells",
-                        "{ instrument: voltmeter, date: 2026-09-30, highest: 3.92 V, lowest: 3.91 V, state-of-charge: 70 % }")
+                        "{ instrument: cell-meter, date: 2026-09-30, highest: 3.920 V, lowest: 3.910 V, state-of-charge: 70 % }")
                 .with(
                         "readings.charge",
                         "{ instrument: pilot-meter, date: 2026-09-30, by: A. Tester, duty: 40.0 %, supply-from: A. Tester, supply-voltage: 230 V, breaker: 32 A, lead-current: 32 A, from-charge: 20 %, to-charge: 80 % }");

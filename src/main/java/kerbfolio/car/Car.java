@@ -38,6 +38,8 @@ public final class Car {
     private final Suspension rearSuspension;
     private final Circuit circuit;
     private final TractionPack pack;
+    private final Filling filling;
+    private final Charging charging;
 
     public Car(Job job) {
         this.job = job;
@@ -60,6 +62,8 @@ public final class Car {
         this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
         this.circuit = new Circuit(job);
         this.pack = new TractionPack(evidence, job.pack());
+        this.filling = new Filling(evidence, job.pack(), circuit);
+        this.charging = new Charging(evidence, job);
     }
 
     public Job job() {
@@ -154,6 +158,44 @@ public final class Car {
     /** What may stay live with some parts open. */
     public LiveParts liveParts(Collection<String> open) {
         return new LiveParts(circuit, pack, open);
+    }
+
+    /** The capacitors of a bus taken together. */
+    public Capacitors capacitors(Circuit.Bus bus) {
+        return new Capacitors(evidence, bus);
+    }
+
+    /** How long each bus stays above a voltage once the disconnects are out, computed and as read. */
+    public List<Discharge> discharges(Term limit) {
+        List<Discharge.Reading> readings = decayReadings(limit);
+        return Discharge.buses(circuit).stream()
+                .map(bus -> new Discharge(
+                        bus,
+                        capacitors(bus).decay(pack.highestVoltage(), limit),
+                        readings.stream()
+                                .filter(reading -> bus.has(reading.of()))
+                                .toList()))
+                .toList();
+    }
+
+    /** Every decay somebody read, brought to the time from the highest working voltage down to a limit. */
+    public List<Discharge.Reading> decayReadings(Term limit) {
+        return Discharge.readings(job, evidence, pack.highestVoltage(), limit);
+    }
+
+    /** How long to wait before the car is proved dead at a voltage. */
+    public Wait waitFor(Term limit) {
+        return Wait.of(job.parts(), evidence, discharges(limit));
+    }
+
+    /** How the bus is filled before the main contactor closes. */
+    public Filling filling() {
+        return filling;
+    }
+
+    /** What is known of a charge at the inlet. */
+    public Charging charging() {
+        return charging;
     }
 
     /** The electrical ratings of a part. */

@@ -203,11 +203,16 @@ public final class Evidence {
                         Amount.exact(Quantity.of(figure).si()),
                         Basis.STATED,
                         table.citation().toString(),
-                        confirmedTables.contains(table.name())
-                                ? List.of()
-                                : List.of("table " + table.name() + " is not confirmed against the document")))
+                        doubts(table)))
                 .orElseGet(() ->
                         new Absent(path, name, Unit.of(table.unit()), "`" + key + "` is not in table " + table.name()));
+    }
+
+    /** Why a figure of a table does not clear a gate; nothing if the shop confirmed the table by name. */
+    List<String> doubts(Table table) {
+        return confirmedTables.contains(table.name())
+                ? List.of()
+                : List.of("table " + table.name() + " is not confirmed against the document");
     }
 
     private Map<String, Double> effects(

@@ -142,4 +142,17 @@ public final class Potentials {
                         .max()
                         .orElse(0);
     }
+
+    /** Volts of a terminal above the lowest it hangs together with. */
+    public double level(Terminal terminal) {
+        Place place = places.get(terminal);
+        return place == null
+                ? 0
+                : place.volts()
+                        - places.values().stream()
+                                .filter(other -> other.group() == place.group())
+                                .mapToDouble(Place::volts)
+                                .min()
+                                .orElse(0);
+    }
 }

@@ -91,14 +91,7 @@ public final class TractionPack {
                     box.part(),
                     Working.fill(BOX_VOLTAGE)
                             .named("highest voltage of " + box.part())
-                            .put(
-                                    "N_b",
-                                    stated(
-                                            "boxes[" + box.part() + "].modules",
-                                            "modules in " + box.part(),
-                                            "1",
-                                            box.modules(),
-                                            moduleFrom()))
+                            .put("N_b", modulesIn(box.part()))
                             .put("n", groupsInModule())
                             .put(
                                     "u",
@@ -155,9 +148,32 @@ public final class TractionPack {
         return stated("modules", "modules in all", "1", pack == null ? null : pack.modules(), moduleFrom());
     }
 
+    /** Modules in one box. */
+    public Term modulesIn(String box) {
+        List<Box> all = pack == null ? List.of() : pack.boxes();
+        for (int i = 0; i < all.size(); i++) {
+            if (all.get(i).part().equals(box)) {
+                return stated(
+                        "boxes[" + i + "].modules", "modules in " + box, "1", all.get(i).modules(), moduleFrom());
+            }
+        }
+        return Absent.unrecorded("pack.boxes", "modules in " + box, "1");
+    }
+
     /** Strings in parallel; one where none is written would be a guess. */
     public Term strings() {
         return stated("strings", "strings in parallel", "1", pack == null ? null : pack.strings(), moduleFrom());
+    }
+
+    /** Temperature points of a module. */
+    public Term temperaturePointsInModule() {
+        Module module = module();
+        return stated(
+                "module.temperature-points",
+                "temperature points of a module",
+                "1",
+                module == null ? null : module.temperaturePoints(),
+                moduleFrom());
     }
 
     public Term groupsInModule() {
@@ -237,7 +253,7 @@ public final class TractionPack {
     }
 
     /** Volts of every box whose voltage is known. */
-    Map<String, Double> boxVolts() {
+    public Map<String, Double> boxVolts() {
         var volts = new LinkedHashMap<String, Double>();
         boxes.forEach((part, working) -> working.amount().ifPresent(amount -> volts.put(part, amount.si())));
         return volts;

@@ -30,6 +30,11 @@ public interface Check {
         return getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 
+    /** The sheet of the workbook it stands on: its trade's, unless the trade fills several. */
+    default String sheet() {
+        return trade().toString();
+    }
+
     default Trade trade() {
         return Trade.ofPackage(getClass().getPackageName());
     }

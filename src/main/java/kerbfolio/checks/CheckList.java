@@ -2,10 +2,39 @@ package kerbfolio.checks;
 
 import java.util.List;
 import kerbfolio.check.Check;
+import kerbfolio.checks.highvoltage.Bonding;
+import kerbfolio.checks.highvoltage.BusDischarge;
+import kerbfolio.checks.highvoltage.CableColour;
+import kerbfolio.checks.highvoltage.CellMonitoring;
+import kerbfolio.checks.highvoltage.CellSpread;
+import kerbfolio.checks.highvoltage.CellTemperatureLimits;
+import kerbfolio.checks.highvoltage.CellVoltageLimits;
+import kerbfolio.checks.highvoltage.ChargeStop;
+import kerbfolio.checks.highvoltage.ChargeTime;
+import kerbfolio.checks.highvoltage.ColdCharge;
+import kerbfolio.checks.highvoltage.DecayTime;
+import kerbfolio.checks.highvoltage.InterlockLoop;
+import kerbfolio.checks.highvoltage.IsolationCoverage;
+import kerbfolio.checks.highvoltage.IsolationResistance;
 import kerbfolio.checks.highvoltage.MakeDeadRecord;
+import kerbfolio.checks.highvoltage.MeasuredDecay;
+import kerbfolio.checks.highvoltage.MonitorActions;
+import kerbfolio.checks.highvoltage.MonitorDisplayValue;
+import kerbfolio.checks.highvoltage.MonitorTestResistor;
 import kerbfolio.checks.highvoltage.PartJoined;
+import kerbfolio.checks.highvoltage.PilotCurrent;
 import kerbfolio.checks.highvoltage.PolesApart;
+import kerbfolio.checks.highvoltage.Precharge;
+import kerbfolio.checks.highvoltage.PrechargeEnergy;
+import kerbfolio.checks.highvoltage.PrechargePeak;
 import kerbfolio.checks.highvoltage.StayLive;
+import kerbfolio.checks.highvoltage.StoredEnergyX;
+import kerbfolio.checks.highvoltage.StoredEnergyY;
+import kerbfolio.checks.highvoltage.SupplyCurrent;
+import kerbfolio.checks.highvoltage.TouchProtection;
+import kerbfolio.checks.highvoltage.VoltageClass;
+import kerbfolio.checks.highvoltage.VoltageWindow;
+import kerbfolio.checks.highvoltage.WarningSymbol;
 import kerbfolio.checks.weight.AxleMargin;
 import kerbfolio.checks.weight.AxleRatingSum;
 import kerbfolio.checks.weight.CentreAcross;
@@ -54,10 +83,39 @@ public final class CheckList {
             new RideHeightChange(),
             new SpringDeflection(),
             new RideFrequency(),
+            new VoltageClass(),
+            new VoltageWindow(),
+            new IsolationResistance(),
+            new MonitorDisplayValue(),
+            new IsolationCoverage(),
+            new MonitorTestResistor(),
+            new Bonding(),
+            new TouchProtection(),
+            new WarningSymbol(),
+            new CableColour(),
+            new InterlockLoop(),
             new PartJoined(),
             new PolesApart(),
             new StayLive(),
-            new MakeDeadRecord());
+            new MakeDeadRecord(),
+            new DecayTime(),
+            new BusDischarge(),
+            new MeasuredDecay(),
+            new Precharge(),
+            new PrechargeEnergy(),
+            new PrechargePeak(),
+            new StoredEnergyX(),
+            new StoredEnergyY(),
+            new CellMonitoring(),
+            new CellVoltageLimits(),
+            new CellTemperatureLimits(),
+            new ChargeStop(),
+            new MonitorActions(),
+            new ColdCharge(),
+            new CellSpread(),
+            new PilotCurrent(),
+            new SupplyCurrent(),
+            new ChargeTime());
 
     private CheckList() {}
 }

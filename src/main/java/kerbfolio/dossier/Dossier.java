@@ -26,6 +26,7 @@ import org.jspecify.annotations.Nullable;
  * @param examinations the examinations printed, with their live workings
  * @param car the car
  * @param units the unit system printed large
+ * @param limits the limits in force, of which drawings show some
  */
 public record Dossier(
         Head head,
@@ -37,7 +38,8 @@ public record Dossier(
         List<String> cautions,
         List<Examination> examinations,
         Car car,
-        UnitSystem units) {
+        UnitSystem units,
+        Limits limits) {
 
     /**
      * Arranges what was found.
@@ -59,7 +61,8 @@ public record Dossier(
                 Cautions.ALL,
                 spoken,
                 car,
-                units);
+                units,
+                limits);
     }
 
     private static List<String> unexamined(Job job) {

@@ -136,6 +136,8 @@ public record Handover(
         facts.addAll(left(spoken, system));
         facts.add(Fact.of("wheelbase", car.size().wheelbase(), system));
         facts.add(Fact.of("top speed", car.topSpeed(), system));
+        facts.add(Fact.of("traction battery, highest voltage", car.pack().highestVoltage(), system));
+        facts.add(Fact.of("traction battery, energy", car.pack().energy(), system));
         facts.addAll(tyres(car));
         facts.removeIf(fact -> !fact.value().isKnown());
         return List.copyOf(facts);

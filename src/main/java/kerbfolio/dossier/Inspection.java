@@ -29,6 +29,7 @@ import org.jspecify.annotations.Nullable;
  * @param fitted what went in
  * @param removed what came out
  * @param ledger what the ledger says changed: whole car, front, rear
+ * @param highVoltage the traction circuit
  * @param preparation each requirement, what is missing first
  * @param weighings when, with what and by whom the car was weighed
  * @param documents papers of the job
@@ -43,6 +44,7 @@ public record Inspection(
         List<LedgerLine> fitted,
         List<LedgerLine> removed,
         List<LedgerSum> ledger,
+        HighVoltage highVoltage,
         Preparation preparation,
         List<WeighingLine> weighings,
         List<DocumentLine> documents,
@@ -89,6 +91,7 @@ public record Inspection(
                         .map(line -> line(line, zone(job, line.id()), system))
                         .toList(),
                 sums(car, system),
+                HighVoltage.of(car, examinations, system),
                 Preparation.of(examinations, limits),
                 WeighingLine.all(job),
                 job.documents().stream()

@@ -3,12 +3,15 @@ package kerbfolio.dossier;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Declared;
 import kerbfolio.formula.Formula;
+import kerbfolio.formula.Known;
 import kerbfolio.formula.Piece;
 import kerbfolio.formula.Working;
 import kerbfolio.quantity.UnitSystem;
@@ -148,9 +151,16 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
         return switch (row.verdict()) {
             case NO_EVIDENCE -> row.finding().lack();
             case UNDECIDED -> "the limit lies within the expanded uncertainty";
-            case MET_UNCONFIRMED -> String.join("; ", weaknesses(row.finding()));
-            default -> "";
+            case MET_UNCONFIRMED ->
+                Stream.concat(found(row.finding()), weaknesses(row.finding()).stream())
+                        .collect(Collectors.joining("; "));
+            default -> found(row.finding()).collect(Collectors.joining());
         };
+    }
+
+    /** What was found on the way, of a figure no formula gives. */
+    private static Stream<String> found(Finding finding) {
+        return finding.result() instanceof Known known ? Stream.of(known.origin()) : Stream.empty();
     }
 
     /** What the figure leans on that nobody confirmed; the limit itself stands below the table, with who vouches for it. */

@@ -31,11 +31,20 @@ final class Elevation {
      * @param hasBack whether the car is drawn from behind too
      */
     Elevation(double wheelbase, double track, double ground, boolean hasBack) {
+        this(wheelbase, track, ground, hasBack, LONGEST);
+    }
+
+    /** From its side alone, the wheelbase drawn this long [pt]. */
+    static Elevation side(double wheelbase, double ground, double longest) {
+        return new Elevation(wheelbase, 0, ground, false, longest);
+    }
+
+    private Elevation(double wheelbase, double track, double ground, boolean hasBack, double longest) {
         this.wheelbase = wheelbase;
         this.track = track;
         this.ground = ground;
         this.hasBack = hasBack;
-        scale = Math.min(LONGEST / wheelbase, hasBack ? WIDEST / track : LONGEST / wheelbase);
+        scale = hasBack ? Math.min(longest / wheelbase, WIDEST / track) : longest / wheelbase;
         front = (hasBack ? SIDE_MIDDLE : Pen.WIDTH / 2) - wheelbase * scale / 2;
     }
 

@@ -15,7 +15,10 @@ public final class Figures {
                         CornerWeights.of(dossier),
                         CentreMovement.of(dossier),
                         MassLedger.of(dossier),
-                        AxleMargins.of(dossier))
+                        AxleMargins.of(dossier),
+                        CircuitDrawing.of(dossier),
+                        LocationPlan.of(dossier),
+                        DecayCurves.of(dossier))
                 .<Figure>flatMap(Optional::stream)
                 .toList();
     }

@@ -15,10 +15,17 @@ final class Pen {
     /** Width of every figure: the text of an A4 page, 174 mm [pt]. */
     static final double WIDTH = 493;
 
+    /** The most a page has room for below a heading and above a caption [pt]. */
+    static final double TALLEST = 620;
+
+    /** What the caption of a taller figure says. */
+    static final String SHRUNK = "Drawn smaller to fit the page.";
+
     static final Color INK = new Color(0x1b2229);
     static final Color ACCENT = new Color(0x1f4e5f);
     static final Color GREY = new Color(0x4a5560);
     static final Color PALE = new Color(0xe6e9eb);
+    static final Color FAINT = new Color(0xf4f6f7);
     static final Color WHITE = Color.WHITE;
 
     private static final double ARROW = 4.5;
@@ -45,6 +52,15 @@ final class Pen {
         canvas.translate((width - scale * figure.width()) / 2, (height - scale * figure.height()) / 2);
         canvas.scale(scale, scale);
         return new Pen(canvas);
+    }
+
+    /** The same for a figure that is taller than its page: what is drawn in its full height comes out smaller. */
+    static Pen on(Graphics2D canvas, double width, double height, Figure figure, double full) {
+        Pen pen = on(canvas, width, height, figure);
+        double smaller = Math.min(1, figure.height() / full);
+        canvas.translate((1 - smaller) * figure.width() / 2, 0);
+        canvas.scale(smaller, smaller);
+        return pen;
     }
 
     double width(String words, Type type) {

@@ -14,6 +14,9 @@ final class Plan {
     private static final double MIDDLE = Pen.WIDTH / 2;
     private static final double LONGEST = 168;
     private static final double WIDEST = 82;
+    /** How much larger a plan of the parts is drawn than one of the wheels. */
+    private static final double ENLARGED = 1.55;
+
     /** Proportions of the outline, which is nobody's car. */
     private static final double USUAL_WHEELBASE = 2.5;
 
@@ -34,17 +37,20 @@ final class Plan {
     /** Where the centre of gravity lies: along the car, and across it if known. */
     private record Mark(Value along, Value across, boolean isAfter) {}
 
-    private Plan(Dossier dossier, double top) {
+    private final boolean hasCentres;
+
+    private Plan(Dossier dossier, double middle, double enlarged) {
         Car car = dossier.car();
         Value length = Value.of(car.size().wheelbase(), dossier.units());
         Value front = Value.of(car.size().track(Axle.FRONT), dossier.units());
         Value rear = Value.of(car.size().track(Axle.REAR), dossier.units());
         double wider = Math.max(front.si(), rear.si());
-        middle = top + WIDTH / 2;
+        this.middle = middle;
+        hasCentres = enlarged == 1;
         wheelbase = length.si() > 0 ? length.si() : wider > 0 ? wider / USUAL_TRACK : USUAL_WHEELBASE;
         frontTrack = front.si() > 0 ? front.si() : wider > 0 ? wider : USUAL_TRACK * wheelbase;
         rearTrack = rear.si() > 0 ? rear.si() : frontTrack;
-        scale = Math.min(LONGEST / wheelbase, WIDEST / Math.max(frontTrack, rearTrack));
+        scale = enlarged * Math.min(LONGEST / wheelbase, WIDEST / Math.max(frontTrack, rearTrack));
         note = length.si() <= 0
                 ? "not to scale"
                 : wider <= 0 ? "wheelbase to scale, the rest not" : "wheelbase and track to scale, the outline not";
@@ -59,7 +65,33 @@ final class Plan {
     }
 
     static Plan of(Dossier dossier, double top) {
-        return new Plan(dossier, top);
+        return new Plan(dossier, top + WIDTH / 2, 1);
+    }
+
+    /** A larger one without centres of gravity, for what sits in the car. */
+    static Plan large(Dossier dossier, double top) {
+        return new Plan(dossier, top + ENLARGED * WIDTH / 2, ENLARGED);
+    }
+
+    /** Height of the larger one. */
+    static double tall() {
+        return ENLARGED * WIDTH;
+    }
+
+    /** In m; a usual one where none is recorded. */
+    double wheelbase() {
+        return wheelbase;
+    }
+
+    /** A place behind the front axle; one far outside the axles is a mistake the figure must not run away with. */
+    double along(double metres) {
+        return axle(Axle.FRONT) + Math.max(-NOSE, Math.min(1 + TAIL, metres / wheelbase)) * wheelbase * scale;
+    }
+
+    /** A place beside the centre line, right above left. */
+    double across(double metres) {
+        double most = FLANK * Math.max(frontTrack, rearTrack);
+        return middle - Math.max(-most, Math.min(most, metres)) * scale;
     }
 
     /** Where an axle stands along the figure. */
@@ -117,10 +149,16 @@ final class Plan {
             wheel(pen, axle(axle), middle - half(axle));
             wheel(pen, axle(axle), middle + half(axle));
         }
-        double bonnet = front + 0.12 * length;
-        pen.centred("right", bonnet, middle - half(Axle.FRONT) + tyre() / 2 + 10, Type.NOTE);
-        pen.centred("left", bonnet, middle + half(Axle.FRONT) - tyre() / 2 - 5, Type.NOTE);
-        centres(pen);
+        if (hasCentres) {
+            double bonnet = front + 0.12 * length;
+            pen.centred("right", bonnet, middle - half(Axle.FRONT) + tyre() / 2 + 10, Type.NOTE);
+            pen.centred("left", bonnet, middle + half(Axle.FRONT) - tyre() / 2 - 5, Type.NOTE);
+            centres(pen);
+        } else {
+            double nose = front - NOSE * length;
+            pen.right("right", nose, middle - half(Axle.FRONT), Type.LABEL);
+            pen.right("left", nose, middle + half(Axle.FRONT), Type.LABEL);
+        }
     }
 
     private void body(Pen pen, double nose, double tail, double flank) {
@@ -179,9 +217,9 @@ final class Plan {
         for (Mark mark : new Mark[] {before, after}) {
             if (mark.along().isKnown() && !mark.across().isKnown()) {
                 pen.line(
-                        x(mark),
+                        along(mark.along().si()),
                         middle - half(Axle.FRONT) / 2,
-                        x(mark),
+                        along(mark.along().si()),
                         middle + half(Axle.FRONT) / 2,
                         mark.isAfter() ? Line.FIRM : Line.DASHED,
                         Pen.INK);
@@ -189,14 +227,8 @@ final class Plan {
         }
         for (Mark mark : new Mark[] {before, after}) {
             if (mark.along().isKnown()) {
-                pen.centre(x(mark), middle - mark.across().si() * scale, mark.isAfter());
+                pen.centre(along(mark.along().si()), middle - mark.across().si() * scale, mark.isAfter());
             }
         }
-    }
-
-    /** A centre far outside the axles is a mistake the figure must not run away with. */
-    private double x(Mark mark) {
-        double share = mark.along().si() / wheelbase;
-        return axle(Axle.FRONT) + Math.max(-NOSE, Math.min(1 + TAIL, share)) * wheelbase * scale;
     }
 }

@@ -6,6 +6,7 @@ import java.awt.Font;
 /** Looks of words. */
 enum Type {
     NOTE(Font.PLAIN, 7, Pen.GREY),
+    SMALL(Font.PLAIN, 7, Pen.INK),
     LABEL(Font.BOLD, 7.5f, Pen.GREY),
     TEXT(Font.PLAIN, 8, Pen.INK),
     STRONG(Font.BOLD, 8, Pen.INK),

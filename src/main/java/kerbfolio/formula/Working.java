@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import kerbfolio.quantity.Amount;
+import kerbfolio.quantity.Quantity;
 import kerbfolio.quantity.Unit;
 import kerbfolio.quantity.UnitSystem;
 import org.jspecify.annotations.Nullable;
@@ -118,6 +119,22 @@ public final class Working implements Term {
                         new Share(effect.getKey(), effect.getValue(), effect.getValue() * effect.getValue() / variance))
                 .sorted(Comparator.comparingDouble(Share::part).reversed().thenComparing(Share::cause))
                 .toList();
+    }
+
+    /** The expanded uncertainty as a term: found by moving every cause, not by one formula a cell could hold. */
+    public Term doubt() {
+        if (amount == null) {
+            return this;
+        }
+        double expanded = amount.expanded();
+        return new Known(
+                "",
+                "expanded uncertainty of " + name,
+                Quantity.of(unit().differenceFromSi(expanded), unit()),
+                Amount.exact(expanded),
+                Basis.SOLVED,
+                "from the causes of doubt, figure at issue",
+                reservations());
     }
 
     /** The formula with values and units in place of symbols, in the given unit system. */

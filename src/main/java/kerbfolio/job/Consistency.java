@@ -20,6 +20,9 @@ record Consistency(Attachments attachments) implements Meaning<Job> {
         new Mentions(job, complaints).examine();
         new Days(job, complaints).examine();
         new Plausibility(complaints).examine(job);
+        if (job.pack() != null) {
+            new PackConsistency(job.pack(), complaints).examine();
+        }
         attached(job, complaints);
     }
 

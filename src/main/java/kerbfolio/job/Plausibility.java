@@ -35,6 +35,7 @@ final class Plausibility {
             weighing("weighings.as-received", job.weighings().asReceived());
             weighing("weighings.as-delivered", job.weighings().asDelivered());
         }
+        job.parts().forEach(this::protection);
         for (Instrument instrument : job.instruments()) {
             if (instrument.fixed() != null && instrument.fixed().unit().text().isEmpty()) {
                 complaints.add(
@@ -46,6 +47,25 @@ final class Plausibility {
                         "instruments[" + instrument.id() + "].fixed",
                         "no instrument is without error; write its limit of error or leave the key out");
             }
+        }
+    }
+
+    private void protection(Part part) {
+        String path = "parts[" + part.id() + "].";
+        if (part.enclosure() != null) {
+            ipCode(path + "enclosure.protection", part.enclosure().protection());
+            ipCode(path + "enclosure.open-protection", part.enclosure().openProtection());
+        }
+        for (Connector connector : part.connectors()) {
+            ipCode(path + "connectors[" + connector.id() + "].mated", connector.mated());
+            ipCode(path + "connectors[" + connector.id() + "].open", connector.open());
+        }
+    }
+
+    private void ipCode(String path, @Nullable String code) {
+        if (code != null && IpCode.of(code).isEmpty()) {
+            complaints.add(
+                    path, Quoted.of(code) + " is no degree of protection; write it as marked, such as IP67 or IPXXB");
         }
     }
 
@@ -123,14 +143,18 @@ final class Plausibility {
         }
     }
 
-    private void count(String path, @Nullable Quantity count, int least, int most) {
-        if (count != null
-                && (count.sense() != Sense.VALUE
-                        || count.half().isPresent()
-                        || count.number() != Math.rint(count.number())
-                        || count.number() < least
-                        || count.number() > most)) {
+    void count(String path, @Nullable Quantity count, int least, int most) {
+        if (count != null && !isCount(count, least, most)) {
             complaints.add(path, "`" + count + "` cannot be; write a whole number from " + least + " to " + most);
         }
+    }
+
+    /** A whole number without doubt, within bounds. */
+    static boolean isCount(Quantity count, int least, int most) {
+        return count.sense() == Sense.VALUE
+                && count.half().isEmpty()
+                && count.number() == Math.rint(count.number())
+                && count.number() >= least
+                && count.number() <= most;
     }
 }

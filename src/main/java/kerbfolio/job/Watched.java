@@ -15,6 +15,11 @@ public enum Watched {
         this.key = key;
     }
 
+    /** Whether it is a voltage of a cell and not a temperature. */
+    public boolean isVoltage() {
+        return this == CELL_VOLTAGE_HIGH || this == CELL_VOLTAGE_LOW;
+    }
+
     /** As it is written in the job file and on paper. */
     @Override
     public String toString() {

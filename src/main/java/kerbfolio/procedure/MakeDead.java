@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
+import kerbfolio.car.Wait;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Limits;
 import kerbfolio.formula.Term;
@@ -50,7 +51,7 @@ public record MakeDead(
         var steps = new ArrayList<Step>();
         steps.addAll(switchedOff(car));
         steps.addAll(opened(car));
-        Waiting wait = Waiting.of(car);
+        Wait wait = car.waitFor(limits.term("low-voltage", "V"));
         steps.add(Step.of(
                 "Wait " + wait.minutes() + " minutes.",
                 List.of("Decided by: " + wait.reason() + "."),

@@ -14,7 +14,6 @@ public enum Source {
     IEC_60228("IEC 60228, Conductors of insulated cables"),
     IEC_60287("IEC 60287-1-1, Electric cables, calculation of the current rating"),
     IEC_60364_5_54("IEC 60364-5-54, Low-voltage electrical installations, protective conductors"),
-    IEC_60529("IEC 60529, Degrees of protection provided by enclosures"),
     IEC_61851("IEC 61851-1, Electric vehicle conductive charging system"),
     ASTM_B258("ASTM B258, Standard nominal diameters of solid round wires used as electrical conductors"),
     STATICS("Statics of a rigid body on two axles"),

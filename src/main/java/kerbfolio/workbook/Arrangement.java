@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.Set;
 import kerbfolio.car.Ledger;
 import kerbfolio.check.Examination;
-import kerbfolio.check.Trade;
 import kerbfolio.dossier.Dossier;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Declared;
@@ -27,7 +26,7 @@ final class Arrangement {
     private final Figures figures = new Figures();
     private final Map<Integer, Term> leaves = new LinkedHashMap<>();
     private final Set<Integer> sections = new HashSet<>();
-    private final Map<Trade, List<Block>> blocks = new LinkedHashMap<>();
+    private final Map<String, List<Block>> blocks = new LinkedHashMap<>();
     private final Set<Integer> examined = new HashSet<>();
     private final Set<Integer> placed = new HashSet<>();
     private final Map<Object, ListBlock> lists = new HashMap<>();
@@ -66,7 +65,7 @@ final class Arrangement {
     }
 
     private void arrange(Examination examination) {
-        List<Block> sheet = blocks.computeIfAbsent(examination.check().trade(), trade -> new ArrayList<>());
+        List<Block> sheet = blocks.computeIfAbsent(examination.check().sheet(), sheetName -> new ArrayList<>());
         var supports = new LinkedHashMap<Formula, List<FormulaBlock.Line>>();
         var rows = new LinkedHashMap<Optional<Formula>, List<FormulaBlock.Line>>();
         for (Examination.Row row : examination.rows()) {

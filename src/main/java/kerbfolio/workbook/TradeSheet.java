@@ -1,12 +1,11 @@
 package kerbfolio.workbook;
 
 import java.util.List;
-import kerbfolio.check.Trade;
 import kerbfolio.quantity.Unit;
 import org.apache.poi.ss.util.CellRangeAddress;
 
 /**
- * The sheet of a trade: one block per examination, each after the lists and workings it leans on. What was found stands
+ * The sheet of a trade, or of a part of it: one block per examination, each after the lists and workings it leans on. What was found stands
  * in the same columns in every block, what it was found from to the right of it.
  */
 final class TradeSheet {
@@ -26,16 +25,15 @@ final class TradeSheet {
     private static final int[] WIDTHS = {36, 13, 9, 10, 9, 10, 10, 19, 18};
     private static final int INPUT_WIDTH = 13;
 
-    private final Trade trade;
+    private final String words;
     private final List<Block> blocks;
 
-    TradeSheet(Trade trade, List<Block> blocks) {
-        this.trade = trade;
+    TradeSheet(String words, List<Block> blocks) {
+        this.words = words;
         this.blocks = List.copyOf(blocks);
     }
 
     String name() {
-        String words = trade.toString();
         return Character.toUpperCase(words.charAt(0)) + words.substring(1);
     }
 

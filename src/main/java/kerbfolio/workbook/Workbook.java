@@ -50,6 +50,8 @@ public final class Workbook {
         FindingsSheet.write(dossier, binding);
         PunchListSheet.write(dossier, binding);
         EvidenceSheet.write(dossier, binding);
+        ChecklistSheet.write(dossier, binding);
+        ScheduleSheet.write(dossier, binding);
         ToRecordSheet.write(dossier, binding);
         if (!dossier.car().ledger().isEmpty()) {
             LedgerSheet.write(dossier, addresses, binding);

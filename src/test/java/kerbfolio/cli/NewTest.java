@@ -50,7 +50,9 @@ class NewTest {
                 .collect(Collectors.joining("\n", "", "\n"));
         Files.writeString(file(), filled);
         var job = JobFile.read(file()).job();
-        assertEquals(1, job.parts().size());
+        assertEquals(5, job.parts().size());
+        assertEquals(4, job.links().size());
+        assertTrue(job.pack() != null && job.readings() != null);
         assertEquals(1, job.removed().size());
         assertEquals(1, job.punchList().size());
         assertTrue(job.vehicle() != null && job.vehicle().ratings() != null);

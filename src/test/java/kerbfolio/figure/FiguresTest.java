@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.dossier.Dossier;
 import kerbfolio.dossier.Inspection;
 import kerbfolio.dossier.Shown;
@@ -28,6 +29,9 @@ class FiguresTest {
         return Stream.concat(
                 Stream.of("estate", "first", "pickup").map(Drawn::sample),
                 Stream.of(
+                                TractionText.sound(),
+                                LocationPlanTest.placed(),
+                                CircuitDrawingTest.three(),
                                 crowded(JobText.onFourCorners()),
                                 crowded(JobText.onTwoAxles()),
                                 JobText.onFourCorners().corners("as-delivered", 400, 350, 340, 310),
@@ -105,13 +109,19 @@ class FiguresTest {
         }
     }
 
+    @Test
+    void figuresDrawnSmallerStayTidy() {
+        everyWordStaysInsideTheFigure(CircuitDrawingTest.many().dossier());
+        noTwoWordsLieOnEachOther(CircuitDrawingTest.many().dossier());
+    }
+
     @ParameterizedTest
     @MethodSource("jobs")
     void whatIsDrawnIsAlsoSaidInWords(Dossier dossier) {
         for (Figure figure : Figures.of(dossier)) {
             String said = figure.alternative().replace('\u00a0', ' ');
             Drawn.of(figure).texts().stream()
-                    .filter(text -> text.matches("[+\u2212]?[0-9][0-9.]*( ± [0-9.]+)? (kg|lb|mm|in)"))
+                    .filter(text -> text.matches("[+\u2212]?[0-9][0-9.]*( ± [0-9.]+)? (kg|lb|mm|in|V|A|kA|s|min)"))
                     .forEach(text -> assertTrue(said.contains(text), figure.id() + " does not say " + text));
             assertFalse(figure.caption().isBlank());
         }
@@ -136,7 +146,11 @@ class FiguresTest {
     @ValueSource(strings = {"estate", "first", "pickup"})
     void aFullSampleHasEveryFigure(String name) {
         assertEquals(
-                ALL, Figures.of(Drawn.sample(name)).stream().map(Figure::id).toList());
+                ALL,
+                Figures.of(Drawn.sample(name)).stream()
+                        .map(Figure::id)
+                        .limit(ALL.size())
+                        .toList());
     }
 
     @Test

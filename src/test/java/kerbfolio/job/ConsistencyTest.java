@@ -205,4 +205,20 @@ class ConsistencyTest {
                             total: ▸1000 kg
                         """));
     }
+
+    @Test
+    void aDegreeOfProtectionIsWrittenAsMarked() {
+        assertEquals(
+                List.of(
+                        "parts > a > enclosure > protection: `sealed` is no degree of protection; write it as marked,"
+                                + " such as IP67 or IPXXB",
+                        "parts > a > connectors > p > open: `IPXXE` is no degree of protection; write it as marked,"
+                                + " such as IP67 or IPXXB"),
+                sheet.complaints("""
+                        parts:
+                          - id: a
+                            enclosure: {protection: ▸sealed, open-protection: IP20}
+                            connectors: [{id: p, mated: IPXXD, open: ▸IPXXE}]
+                        """));
+    }
 }

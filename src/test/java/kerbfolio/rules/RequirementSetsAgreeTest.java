@@ -18,6 +18,7 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Examination;
@@ -55,7 +56,7 @@ class RequirementSetsAgreeTest {
         return map == null ? Map.of() : map;
     }
 
-    /** The keys of all checks: those they look up on a job with nothing in it. */
+    /** The keys of all checks: those they look up on a job with nothing in it, or on one with a whole circuit. */
     private static Set<String> keysLookedUp() {
         var keys = new TreeSet<String>();
         var noting = new HashMap<String, RequirementSet.Entry>() {
@@ -67,12 +68,15 @@ class RequirementSetsAgreeTest {
                 return null;
             }
         };
-        var job = JobText.blank().job();
         var empty = new RequirementSet("empty", "Empty", null, null, null, null);
-        var limits =
-                new Limits(new RequirementSet("noting", "Noting", null, null, noting, null), empty, List.of(), job);
-        var car = new Car(job);
-        CheckList.ALL.forEach(check -> Examination.of(check, car, limits));
+        var set = new RequirementSet("noting", "Noting", null, null, noting, null);
+        JobText boxAlone =
+                TractionText.sound().add("readings.isolation", "{ id: iso-3, method: monitor, joined: [ front-box ] }");
+        for (JobText text : List.of(JobText.blank(), boxAlone)) {
+            var limits = new Limits(set, empty, List.of(), text.job());
+            var car = text.car();
+            CheckList.ALL.forEach(check -> Examination.of(check, car, limits));
+        }
         return keys;
     }
 

@@ -119,7 +119,8 @@ class UnusualExaminationTest {
                 d.cautions(),
                 List.of(examinations),
                 d.car(),
-                d.units())));
+                d.units(),
+                d.limits())));
         opened.assertWorksOut();
         return opened;
     }

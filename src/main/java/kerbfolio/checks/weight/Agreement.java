@@ -1,14 +1,9 @@
 package kerbfolio.checks.weight;
 
-import kerbfolio.formula.Basis;
 import kerbfolio.formula.Formula;
-import kerbfolio.formula.Known;
 import kerbfolio.formula.Plain;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
-import kerbfolio.quantity.Amount;
-import kerbfolio.quantity.Quantity;
-import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
 /** Whether two ways to the same figure agree within what is known of them: the difference over its own expanded uncertainty. */
@@ -34,7 +29,7 @@ final class Agreement {
         Working difference = difference(what, one, other);
         return Working.fill(NUMBER)
                 .put("r", new Plain(difference))
-                .put("U_r", doubtOf(difference))
+                .put("U_r", difference.doubt())
                 .work();
     }
 
@@ -44,20 +39,5 @@ final class Agreement {
                 .put("x", one)
                 .put("y", other)
                 .work();
-    }
-
-    /** The expanded uncertainty as a term: found by moving every cause, not by one formula a cell could hold. */
-    static Term doubtOf(Working difference) {
-        return difference
-                .amount()
-                .<Term>map(amount -> new Known(
-                        "",
-                        "expanded uncertainty of " + difference.name(),
-                        Quantity.of(amount.expanded(), Unit.of("kg")),
-                        Amount.exact(amount.expanded()),
-                        Basis.SOLVED,
-                        "from the causes of doubt, figure at issue",
-                        difference.reservations()))
-                .orElse(difference);
     }
 }

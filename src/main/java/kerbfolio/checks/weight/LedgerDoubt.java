@@ -45,7 +45,7 @@ public final class LedgerDoubt implements Check {
         Working difference =
                 Agreement.difference("whole car", car.change(), car.ledger().change());
         return Working.fill(DOUBT)
-                .put("U_r", Agreement.doubtOf(difference))
+                .put("U_r", difference.doubt())
                 .put("m", car.delivered().total())
                 .work();
     }

@@ -1,0 +1,410 @@
+package kerbfolio.figure;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Stream;
+import kerbfolio.car.Bond;
+import kerbfolio.car.Car;
+import kerbfolio.car.Circuit;
+import kerbfolio.car.Potentials;
+import kerbfolio.car.Terminal;
+import kerbfolio.job.Job;
+import kerbfolio.job.Link;
+import kerbfolio.job.LinkKind;
+import kerbfolio.job.Part;
+import kerbfolio.job.Role;
+import kerbfolio.job.Role.Ports;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where every part of the circuit stands: in columns from the cells to what they feed, the highest voltage above, and
+ * among equals beside what each is joined to.
+ */
+final class CircuitGrid {
+    /** Steps of the grid across the figure. */
+    static final int WIDTH = 81;
+
+    /** Columns by what a part does, from left to right. */
+    private enum Column {
+        CELLS,
+        PROTECTION,
+        SWITCHING,
+        RAILS,
+        BRANCH,
+        CONSUMERS
+    }
+
+    private static final int[] WIDTHS = {8, 10, 10, 3, 10, 11};
+    /** Of the room left over, how much each column has before it. */
+    private static final int[] SHARES = {0, 3, 6, 8, 3, 9};
+
+    private static final int BLOCK = 4;
+    private static final int CELLS = 5;
+    private static final int LETTERS = 16;
+    private static final int INSIDE = 13;
+
+    private final Car car;
+    private final Circuit circuit;
+    private final Potentials closed;
+    private final Optional<Part> hub;
+    private final Map<String, Column> columns = new LinkedHashMap<>();
+    private final int[] left = new int[Column.values().length];
+    private final Map<String, Stand> stands = new LinkedHashMap<>();
+    private final List<Frame> frames = new ArrayList<>();
+    private final Map<String, Link> partners = new LinkedHashMap<>();
+    private int rows = 1;
+
+    /** A box of the car around what sits inside it. */
+    record Frame(Part part, Set<String> members) {}
+
+    CircuitGrid(Car car) {
+        this.car = car;
+        this.circuit = car.circuit();
+        var volts = new HashMap<>(car.pack().boxVolts());
+        circuit.parts(Role.BATTERY).forEach(box -> volts.putIfAbsent(box.id(), 1.0));
+        closed = circuit.potentials(List.of(), volts);
+        hub = circuit.parts(Role.JUNCTION_BOX).stream()
+                .max(Comparator.comparingInt(part -> joined(part.id()).size()));
+        choose();
+        spread();
+        packSide();
+        int pack = rows;
+        rows = 1;
+        consumers();
+        rows = Math.max(pack, rows);
+        rails();
+    }
+
+    Collection<Stand> stands() {
+        return stands.values();
+    }
+
+    Optional<Stand> stand(String id) {
+        return Optional.ofNullable(stands.get(id));
+    }
+
+    List<Frame> frames() {
+        return frames;
+    }
+
+    /** Cables from a block to what hangs beside it, by the id of the latter. */
+    Map<String, Link> partners() {
+        return partners;
+    }
+
+    int rows() {
+        return rows;
+    }
+
+    private List<Link> joined(String part) {
+        return circuit.links().stream()
+                .filter(link -> part.equals(end(link.from())) || part.equals(end(link.to())))
+                .toList();
+    }
+
+    static String end(@Nullable String end) {
+        return end == null ? "" : end.contains("/") ? end.substring(0, end.lastIndexOf('/')) : end;
+    }
+
+    /** What lies in the conductors stands before the junction if current reaches it from the cells without passing that. */
+    private void choose() {
+        Set<String> before = new HashSet<>();
+        for (Part box : circuit.parts(Role.BATTERY)) {
+            for (Terminal pole : List.of(Terminal.plus(box.id()), Terminal.minus(box.id()))) {
+                circuit.reach(pole, bond -> bond.kind() != Bond.Kind.CONSUMER && !touchesHub(bond))
+                        .forEach(terminal -> before.add(terminal.part()));
+            }
+        }
+        for (Part part : circuit.parts()) {
+            Role role = role(part);
+            columns.put(
+                    part.id(),
+                    role == Role.BATTERY
+                            ? Column.CELLS
+                            : hub.filter(part::equals).isPresent()
+                                    ? Column.RAILS
+                                    : role.ports() == Ports.TWO_POLES
+                                            ? Column.CONSUMERS
+                                            : hub.isPresent() && !before.contains(part.id())
+                                                    ? Column.BRANCH
+                                                    : role == Role.FUSE || role == Role.DISCONNECT
+                                                            ? Column.PROTECTION
+                                                            : Column.SWITCHING);
+        }
+    }
+
+    private boolean touchesHub(Bond bond) {
+        return hub.map(Part::id)
+                .filter(id -> bond.from().part().equals(id) || bond.to().part().equals(id))
+                .isPresent();
+    }
+
+    private static Role role(Part part) {
+        return part.role() == null ? Role.OTHER : part.role();
+    }
+
+    /** Columns nobody stands in give their room to the others. */
+    private void spread() {
+        int free = WIDTH - 1;
+        int shares = 0;
+        for (Column column : Column.values()) {
+            if (columns.containsValue(column)) {
+                free -= WIDTHS[column.ordinal()];
+                shares += SHARES[column.ordinal()];
+            }
+        }
+        int stood = 1;
+        int given = 0;
+        for (Column column : Column.values()) {
+            if (columns.containsValue(column)) {
+                given += SHARES[column.ordinal()];
+                left[column.ordinal()] = stood + (shares == 0 ? 0 : given * free / shares);
+                stood += WIDTHS[column.ordinal()];
+            }
+        }
+    }
+
+    private List<Part> in(Column column) {
+        return circuit.parts().stream()
+                .filter(part -> columns.get(part.id()) == column)
+                .toList();
+    }
+
+    /** How high its voltage is; nothing joined to it counts as lowest. */
+    private double level(Part part) {
+        return circuit.terminals(part.id()).stream()
+                .mapToDouble(closed::level)
+                .average()
+                .orElse(-1);
+    }
+
+    private void packSide() {
+        var groups = new LinkedHashMap<String, List<Part>>();
+        for (Part part : circuit.parts()) {
+            Column column = columns.get(part.id());
+            if (column == Column.CELLS || column == Column.PROTECTION || column == Column.SWITCHING) {
+                groups.computeIfAbsent(outermost(part), key -> new ArrayList<>()).add(part);
+            }
+        }
+        groups.entrySet().stream()
+                .sorted(Comparator.<Map.Entry<String, List<Part>>>comparingDouble(
+                                group -> -Math.rint(height(group.getKey(), group.getValue())))
+                        .thenComparingInt(group -> rank(group.getValue())))
+                .forEach(group -> group(group.getKey(), group.getValue()));
+    }
+
+    /** How far along the circuit from the first cells the nearest of some parts lies. */
+    private int rank(List<Part> members) {
+        List<String> met = circuit.parts(Role.BATTERY).stream()
+                .limit(1)
+                .flatMap(box -> circuit.reach(Terminal.plus(box.id()), bond -> true).stream())
+                .map(Terminal::part)
+                .distinct()
+                .toList();
+        return members.stream()
+                .mapToInt(part -> met.indexOf(part.id()))
+                .filter(index -> index >= 0)
+                .min()
+                .orElse(met.size());
+    }
+
+    /** The outermost part it sits in; itself where it sits in none. */
+    private String outermost(Part part) {
+        var seen = new LinkedHashSet<String>();
+        String at = part.id();
+        while (seen.add(at)) {
+            String id = at;
+            at = car.job().parts().stream()
+                    .filter(each -> each.id().equals(id))
+                    .flatMap(each -> Stream.ofNullable(each.inside()))
+                    .findFirst()
+                    .orElse(at);
+        }
+        return at;
+    }
+
+    private double height(String id, List<Part> members) {
+        return members.stream()
+                .filter(part -> part.id().equals(id))
+                .mapToDouble(this::level)
+                .findFirst()
+                .orElseGet(() -> members.stream().mapToDouble(this::level).average().orElse(0));
+    }
+
+    /** Parts of one case: the higher half is stacked from above, the lower from below. */
+    private void group(String id, List<Part> members) {
+        boolean framed = members.size() > 1 || !members.get(0).id().equals(id) || role(members.get(0)) == Role.BATTERY;
+        int top = rows + (framed ? 1 : 0);
+        double middle = height(id, members);
+        int tall = framed ? CELLS : 0;
+        for (Column column : Column.values()) {
+            tall = Math.max(
+                    tall,
+                    members.stream()
+                            .filter(part -> columns.get(part.id()) == column)
+                            .mapToInt(part -> stand(part).height())
+                            .sum());
+        }
+        for (Column column : Column.values()) {
+            int high = top;
+            int low = top + tall;
+            for (Part part : byLevel(members, column)) {
+                Stand stand = stand(part);
+                if (level(part) >= middle) {
+                    put(stand.at(left[column.ordinal()], high));
+                    high += stand.height();
+                }
+            }
+            List<Part> under = new ArrayList<>(byLevel(members, column));
+            Collections.reverse(under);
+            for (Part part : under) {
+                Stand stand = stand(part);
+                if (level(part) < middle) {
+                    low -= stand.height();
+                    put(stand.at(left[column.ordinal()], low));
+                }
+            }
+        }
+        if (framed) {
+            circuitOrJob(id).ifPresent(part -> {
+                var ids = new LinkedHashSet<String>();
+                members.forEach(member -> ids.add(member.id()));
+                frames.add(new Frame(part, ids));
+            });
+        }
+        rows = top + tall + 2;
+    }
+
+    private Optional<Part> circuitOrJob(String id) {
+        return car.job().parts().stream().filter(part -> part.id().equals(id)).findFirst();
+    }
+
+    private List<Part> byLevel(List<Part> members, Column column) {
+        return members.stream()
+                .filter(part -> columns.get(part.id()) == column)
+                .sorted(Comparator.comparingDouble(part -> -level(part)))
+                .toList();
+    }
+
+    private void put(Stand stand) {
+        stands.put(stand.part().id(), stand);
+    }
+
+    private Stand stand(Part part) {
+        Column column = columns.get(part.id());
+        if (column == Column.CELLS) {
+            return new Stand(part, Stand.Look.CELLS, List.of(), 0, 0, CELLS, false);
+        }
+        if (column == Column.CONSUMERS) {
+            return new Stand(
+                    part, Stand.Look.BLOCK, Stand.lines(part.title(), INSIDE), 0, 0, BLOCK, false);
+        }
+        List<String> name = Stand.lines(part.title(), LETTERS);
+        int poles = part.poles() != null && part.poles().number() == 2 ? 2 : 0;
+        return new Stand(part, Stand.Look.IN_LINE, name, 0, 0, name.size() + 2 + poles, isTurned(part));
+    }
+
+    /** Whether what is joined to terminal 1 stands further right than what is joined to terminal 2. */
+    private boolean isTurned(Part part) {
+        OptionalDouble one = side(part, "1");
+        OptionalDouble two = side(part, "2");
+        return one.isPresent() && two.isPresent() && one.getAsDouble() > two.getAsDouble();
+    }
+
+    private OptionalDouble side(Part part, String terminal) {
+        return circuit.links().stream()
+                .flatMap(link -> circuit.bonds(link.id()).stream())
+                .flatMap(bond -> Stream.of(List.of(bond.from(), bond.to()), List.of(bond.to(), bond.from())))
+                .filter(pair -> pair.get(0).equals(new Terminal(part.id(), terminal)))
+                .flatMap(pair -> Stream.ofNullable(columns.get(pair.get(1).part())))
+                .mapToDouble(Column::ordinal)
+                .average();
+    }
+
+    /** Consumers without a fuse of their own first, then fuse by fuse, so that their wires do not cross. */
+    private void consumers() {
+        List<Part> branches = in(Column.BRANCH);
+        Map<String, Double> order = new HashMap<>();
+        List<Part> blocks = in(Column.CONSUMERS);
+        for (Part block : blocks) {
+            order.put(
+                    block.id(),
+                    joined(block.id()).stream()
+                            .flatMap(link -> Stream.of(end(link.from()), end(link.to())))
+                            .mapToInt(id -> branches.stream().map(Part::id).toList().indexOf(id))
+                            .filter(index -> index >= 0)
+                            .average()
+                            .orElse(joined(block.id()).isEmpty() ? branches.size() : -1));
+        }
+        for (Part block : blocks.stream()
+                .sorted(Comparator.comparingDouble(part -> order.getOrDefault(part.id(), 0.0)))
+                .toList()) {
+            put(stand(block).at(left[Column.CONSUMERS.ordinal()], rows));
+            rows += BLOCK + 1;
+            beside(block);
+        }
+        int free = 1;
+        for (Part branch : branches) {
+            Stand stand = stand(branch);
+            int wanted = joined(branch.id()).stream()
+                    .flatMap(link -> Stream.of(end(link.from()), end(link.to())))
+                    .flatMap(id -> stand(id).stream())
+                    .filter(other -> other.look() == Stand.Look.BLOCK)
+                    .mapToInt(other -> other.row() - stand.name().size())
+                    .min()
+                    .orElse(free);
+            int top = Math.max(free, wanted);
+            put(stand.at(left[Column.BRANCH.ordinal()], top));
+            free = top + stand.height();
+        }
+        rows = Math.max(rows, free);
+    }
+
+    /** What a block turns or is plugged into stands under it. */
+    private void beside(Part block) {
+        for (Link link : car.job().links()) {
+            boolean from = block.id().equals(end(link.from()));
+            if ((link.kind() == LinkKind.PHASE || link.kind() == LinkKind.CHARGE)
+                    && (from || block.id().equals(end(link.to())))) {
+                String other = end(from ? link.to() : link.from());
+                circuitOrJob(other)
+                        .filter(part -> !stands.containsKey(other) && !columns.containsKey(other))
+                        .ifPresent(part -> {
+                            partners.put(other, link);
+                            put(new Stand(
+                                            part,
+                                            Stand.Look.BESIDE,
+                                            Stand.lines(part.title(), INSIDE),
+                                            left[Column.CONSUMERS.ordinal()],
+                                            rows + 1,
+                                            2,
+                                            false));
+                            rows += 4;
+                        });
+            }
+        }
+    }
+
+    private void rails() {
+        hub.ifPresent(part -> {
+            put(new Stand(part, Stand.Look.RAILS, List.of(part.title()), left[Column.RAILS.ordinal()], 2, rows - 2, false));
+            var members = new LinkedHashSet<String>();
+            members.add(part.id());
+            in(Column.BRANCH).stream()
+                    .filter(branch -> part.id().equals(branch.inside()))
+                    .forEach(branch -> members.add(branch.id()));
+            frames.add(new Frame(part, members));
+        });
+    }
+}

@@ -1,0 +1,279 @@
+package kerbfolio.figure;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.PriorityQueue;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import kerbfolio.car.Bond;
+import kerbfolio.car.Circuit;
+import kerbfolio.car.Terminal;
+import kerbfolio.figure.Stand.Point;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Ways of the conductors over the grid: each the cheapest that is left, with bends, crossings and the company of others
+ * made dear. A way is always found; where there is no room at all it runs over what is in its way.
+ */
+final class Wires {
+    private static final int BEND = 3;
+    private static final int CROSSING = 6;
+    private static final int TOGETHER = 3;
+    private static final int BLOCKED = 300;
+    private static final int[] ACROSS = {1, -1, 0, 0};
+    private static final int[] DOWN = {0, 0, 1, -1};
+
+    private final int width;
+    private final int height;
+    /** Which net runs through a point along the figure, and which up and down; 0 for none. */
+    private final int[][] taken;
+
+    private final boolean[] solid;
+    private final boolean[] lettered;
+    private final Map<Terminal, Integer> nets = new HashMap<>();
+    private final List<Wire> wires = new ArrayList<>();
+
+    /**
+     * A conductor as it runs.
+     *
+     * @param label the room for its words; null where there is none
+     */
+    record Wire(Bond bond, int net, List<Point> points, @Nullable Label label) {}
+
+    /** Free points of a wire beside each other, for words. */
+    record Label(String words, Point from, Point to) {}
+
+    /** What a wire is called, from the longest form to the shortest. */
+    interface Names {
+        List<String> of(Bond bond);
+    }
+
+    Wires(CircuitGrid grid, Circuit circuit, Names names) {
+        width = CircuitGrid.WIDTH + 1;
+        height = grid.rows() + 2;
+        taken = new int[2][width * height];
+        solid = new boolean[width * height];
+        lettered = new boolean[width * height];
+        List<Bond> bonds = circuit.links().stream()
+                .flatMap(link -> circuit.bonds(link.id()).stream())
+                .toList();
+        for (Bond bond : bonds) {
+            if (!nets.containsKey(bond.from())) {
+                int net = nets.size() + 1;
+                circuit.reach(bond.from(), other -> other.kind() == Bond.Kind.CABLE)
+                        .forEach(terminal -> nets.put(terminal, net));
+            }
+        }
+        for (Stand stand : grid.stands()) {
+            stand.covered().forEach(point -> solid[node(point)] = true);
+            if (stand.look() == Stand.Look.RAILS) {
+                for (Terminal rail : circuit.terminals(stand.part().id())) {
+                    stand.ends(rail).forEach(point -> taken[1][node(point)] = nets.getOrDefault(rail, -1));
+                }
+            }
+        }
+        grid.frames().forEach(frame -> keepTitle(grid, frame));
+        record Way(Bond bond, List<Point> from, List<Point> to) {}
+        var ways = new ArrayList<Way>();
+        for (Bond bond : bonds) {
+            List<Point> from = ends(grid, bond.from());
+            List<Point> to = ends(grid, bond.to());
+            if (!from.isEmpty() && !to.isEmpty()) {
+                ways.add(new Way(bond, from, to));
+            }
+        }
+        ways.sort(Comparator.comparingInt(way -> distance(way.from(), way.to())));
+        for (Way way : ways) {
+            int net = nets.getOrDefault(way.bond().from(), 0);
+            List<Point> points = route(way.from(), way.to(), net);
+            take(points, net);
+            Label label = names.of(way.bond()).stream()
+                    .flatMap(words -> Stream.ofNullable(place(words, points)))
+                    .findFirst()
+                    .orElse(null);
+            wires.add(new Wire(way.bond(), net, points, label));
+        }
+    }
+
+    /** No wire and no words over the title of a frame. */
+    private void keepTitle(CircuitGrid grid, CircuitGrid.Frame frame) {
+        List<Stand> inside = frame.members().stream()
+                .flatMap(id -> grid.stand(id).stream())
+                .toList();
+        int left = inside.stream().mapToInt(Stand::x).min().orElse(1) - 1;
+        int top = inside.stream().mapToInt(Stand::y).min().orElse(1) - 1;
+        int length = (int) Math.ceil(frame.part().title().length() * CircuitDrawing.LETTER / CircuitDrawing.STEP) + 2;
+        for (int x = left; x < left + length; x++) {
+            lettered[node(new Point(x, top))] = true;
+        }
+    }
+
+    List<Wire> wires() {
+        return wires;
+    }
+
+    /** Whether any conductor is recorded at a terminal. */
+    boolean reaches(Terminal terminal) {
+        return nets.containsKey(terminal);
+    }
+
+    private static List<Point> ends(CircuitGrid grid, Terminal terminal) {
+        return grid.stand(terminal.part()).map(stand -> stand.ends(terminal)).orElse(List.of());
+    }
+
+    private static int distance(List<Point> from, List<Point> to) {
+        int least = Integer.MAX_VALUE;
+        for (Point a : from) {
+            for (Point b : to) {
+                least = Math.min(least, Math.abs(a.x() - b.x()) + 2 * Math.abs(a.y() - b.y()));
+            }
+        }
+        return least;
+    }
+
+    private int node(Point point) {
+        return Math.max(0, Math.min(height - 1, point.y())) * width + Math.max(0, Math.min(width - 1, point.x()));
+    }
+
+    /** The cheapest way; a state is a point and the direction it was reached in. */
+    private List<Point> route(List<Point> from, List<Point> to, int net) {
+        int[] cost = new int[2 * width * height];
+        int[] before = new int[cost.length];
+        Arrays.fill(cost, Integer.MAX_VALUE);
+        Arrays.fill(before, -1);
+        boolean[] goal = new boolean[width * height];
+        to.forEach(point -> goal[node(point)] = true);
+        var open = new PriorityQueue<int[]>(Comparator.<int[]>comparingInt(state -> state[1])
+                .thenComparingInt(state -> state[0]));
+        for (Point point : from) {
+            cost[2 * node(point)] = 0;
+            open.add(new int[] {2 * node(point), 0});
+        }
+        while (!open.isEmpty()) {
+            int[] next = open.remove();
+            int state = next[0];
+            if (next[1] > cost[state]) {
+                continue;
+            }
+            if (goal[state / 2]) {
+                return way(state, before);
+            }
+            int x = state / 2 % width;
+            int y = state / 2 / width;
+            for (int turn = 0; turn < ACROSS.length; turn++) {
+                int atX = x + ACROSS[turn];
+                int atY = y + DOWN[turn];
+                if (atX < 0 || atY < 0 || atX >= width || atY >= height) {
+                    continue;
+                }
+                int direction = turn / 2;
+                int there = atY * width + atX;
+                int price = next[1] + step(state, there, direction, net, goal[there]);
+                int reached = 2 * there + direction;
+                if (price < cost[reached]) {
+                    cost[reached] = price;
+                    before[reached] = state;
+                    open.add(new int[] {reached, price});
+                }
+            }
+        }
+        throw new IllegalStateException("a grid without a way");
+    }
+
+    private int step(int state, int there, int direction, int net, boolean isGoal) {
+        int here = state / 2;
+        int price = direction == 0 ? 2 : 3;
+        if (direction != state % 2) {
+            price += BEND + (isOther(taken[0][here], net) || isOther(taken[1][here], net) ? BLOCKED : 0);
+        }
+        if (isGoal) {
+            return price + (direction == 1 ? BEND : 0);
+        }
+        price += solid[there] || lettered[there] ? BLOCKED : 0;
+        price += isOther(taken[direction][there], net) ? BLOCKED : taken[direction][there] == net ? TOGETHER : 0;
+        price += isOther(taken[1 - direction][there], net) ? CROSSING : 0;
+        return price;
+    }
+
+    private static boolean isOther(int taken, int net) {
+        return taken != 0 && taken != net;
+    }
+
+    private List<Point> way(int last, int[] before) {
+        var points = new ArrayList<Point>();
+        for (int state = last; state >= 0; state = before[state]) {
+            points.add(new Point(state / 2 % width, state / 2 / width));
+        }
+        Collections.reverse(points);
+        return points;
+    }
+
+    private void take(List<Point> points, int net) {
+        for (int i = 1; i < points.size(); i++) {
+            int direction = points.get(i).y() == points.get(i - 1).y() ? 0 : 1;
+            taken[direction][node(points.get(i - 1))] = net;
+            taken[direction][node(points.get(i))] = net;
+        }
+        solid[node(points.get(0))] = true;
+        solid[node(points.get(points.size() - 1))] = true;
+    }
+
+    /** Room for words: along the longest stretch that nothing crosses, else over one that runs up and down. */
+    private @Nullable Label place(String words, List<Point> points) {
+        int needed = (int) Math.ceil(words.length() * CircuitDrawing.LETTER / CircuitDrawing.STEP);
+        List<Point> best = List.of();
+        List<Point> run = new ArrayList<>();
+        for (Point point : points) {
+            boolean isFree = taken[1][node(point)] == 0 && isOpen(point);
+            if (!isFree || (!run.isEmpty() && run.get(run.size() - 1).y() != point.y())) {
+                run = new ArrayList<>();
+            }
+            if (isFree) {
+                run.add(point);
+            }
+            best = run.size() > best.size() ? List.copyOf(run) : best;
+        }
+        if (best.size() > needed) {
+            int begin = (best.size() - needed - 1) / 2;
+            return letter(words, best.get(begin), best.get(begin + needed));
+        }
+        return upright(words, points, (needed + 1) / 2);
+    }
+
+    private @Nullable Label upright(String words, List<Point> points, int half) {
+        for (int i = 1; i + 1 < points.size(); i++) {
+            Point at = points.get(i);
+            boolean isStraight = points.get(i - 1).x() == points.get(i + 1).x();
+            boolean isClear = IntStream.rangeClosed(at.x() - half, at.x() + half)
+                    .allMatch(x -> x >= 0
+                            && x < width
+                            && isOpen(new Point(x, at.y()))
+                            && taken[0][node(new Point(x, at.y()))] == 0
+                            && (x == at.x() || taken[1][node(new Point(x, at.y()))] == 0));
+            if (isStraight && isClear) {
+                return letter(words, new Point(at.x() - half, at.y()), new Point(at.x() + half, at.y()));
+            }
+        }
+        return null;
+    }
+
+    private boolean isOpen(Point point) {
+        return !solid[node(point)] && !lettered[node(point)];
+    }
+
+    private Label letter(String words, Point one, Point other) {
+        var label = new Label(
+                words,
+                new Point(Math.min(one.x(), other.x()), one.y()),
+                new Point(Math.max(one.x(), other.x()), one.y()));
+        for (int x = label.from().x(); x <= label.to().x(); x++) {
+            lettered[node(new Point(x, one.y()))] = true;
+        }
+        return label;
+    }
+}
