@@ -154,7 +154,11 @@ public final class TractionPack {
         for (int i = 0; i < all.size(); i++) {
             if (all.get(i).part().equals(box)) {
                 return stated(
-                        "boxes[" + i + "].modules", "modules in " + box, "1", all.get(i).modules(), moduleFrom());
+                        "boxes[" + i + "].modules",
+                        "modules in " + box,
+                        "1",
+                        all.get(i).modules(),
+                        moduleFrom());
             }
         }
         return Absent.unrecorded("pack.boxes", "modules in " + box, "1");

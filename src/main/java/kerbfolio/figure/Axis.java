@@ -44,9 +44,8 @@ record Axis(double from, double to, boolean isLog, double begin, double end) {
 
     /** Where a value lies; one outside lies at the end it is nearer to. */
     double at(double value) {
-        double share = isLog
-                ? Math.log(Math.max(value, from) / from) / Math.log(to / from)
-                : (value - from) / (to - from);
+        double share =
+                isLog ? Math.log(Math.max(value, from) / from) / Math.log(to / from) : (value - from) / (to - from);
         return begin + Math.max(0, Math.min(1, share)) * (end - begin);
     }
 

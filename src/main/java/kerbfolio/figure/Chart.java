@@ -40,8 +40,7 @@ final class Chart {
             pen.right(Notation.plain(value), across.begin() - 4, up.at(value) + 2.5, Type.NOTE);
         }
         pen.outline(
-                new Rectangle2D.Double(
-                        across.begin(), up.end(), across.end() - across.begin(), up.begin() - up.end()),
+                new Rectangle2D.Double(across.begin(), up.end(), across.end() - across.begin(), up.begin() - up.end()),
                 Line.THIN,
                 Pen.GREY);
         pen.right(acrossWords, across.end(), up.begin() + 19, Type.NOTE);

@@ -6,8 +6,8 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -42,7 +42,6 @@ final class CircuitDrawing implements Figure {
     private static final int LEGENDS = 2;
     /** A caption names no more parts than this. */
     private static final int NAMED = 6;
-
 
     private final Circuit circuit;
     private final CircuitGrid grid;
@@ -112,8 +111,10 @@ final class CircuitDrawing implements Figure {
         return Words.sentences(
                 "From the cells on the left to what they feed on the right, the higher voltage above.",
                 above.isEmpty()
-                        ? "With " + live.out() + " and every contactor welded closed no part has voltage left between its poles."
-                        : "With " + live.out() + " and every contactor welded closed there stays voltage between the poles of "
+                        ? "With " + live.out()
+                                + " and every contactor welded closed no part has voltage left between its poles."
+                        : "With " + live.out()
+                                + " and every contactor welded closed there stays voltage between the poles of "
                                 + some(above) + ".",
                 "Thick broken lines then still hang on a box of cells.",
                 full() > Pen.TALLEST ? Pen.SHRUNK : "");
@@ -192,9 +193,8 @@ final class CircuitDrawing implements Figure {
 
     /** A box of the car; where something stands between its parts that is not in it, the outline goes round that. */
     private void frame(Pen pen, Frame frame) {
-        List<Stand> inside = frame.members().stream()
-                .flatMap(id -> grid.stand(id).stream())
-                .toList();
+        List<Stand> inside =
+                frame.members().stream().flatMap(id -> grid.stand(id).stream()).toList();
         boolean isHub = inside.stream().anyMatch(stand -> stand.look() == Look.RAILS);
         Rectangle2D whole = inside.stream()
                 .map(stand -> room(stand, isHub ? ROW : 0))
@@ -220,7 +220,9 @@ final class CircuitDrawing implements Figure {
         for (String pole : List.of("+", "\u2212")) {
             boolean isPlus = pole.equals("+");
             double x = across(stand.x() + (isPlus ? 0 : 2));
-            Terminal rail = isPlus ? Terminal.plus(stand.part().id()) : Terminal.minus(stand.part().id());
+            Terminal rail = isPlus
+                    ? Terminal.plus(stand.part().id())
+                    : Terminal.minus(stand.part().id());
             boolean isLive = circuit.bonds().stream()
                     .filter(bond -> bond.kind() == Bond.Kind.CABLE)
                     .filter(bond -> bond.from().equals(rail) || bond.to().equals(rail))
@@ -244,8 +246,7 @@ final class CircuitDrawing implements Figure {
         for (Wire wire : wires.wires()) {
             List<Point> points = wire.points();
             for (int i = 0; i < points.size(); i++) {
-                var around = met.computeIfAbsent(
-                        List.of(wire.net(), points.get(i)), key -> new LinkedHashSet<>());
+                var around = met.computeIfAbsent(List.of(wire.net(), points.get(i)), key -> new LinkedHashSet<>());
                 if (i > 0) {
                     around.add(points.get(i - 1));
                 }
@@ -268,8 +269,7 @@ final class CircuitDrawing implements Figure {
             boolean onRail = rails.contains(at) && ends.contains(at);
             boolean atSign = ends.contains(at) && !rails.contains(at) && around.size() > 1;
             if (around.size() > 2 || onRail || atSign) {
-                pen.fill(
-                        new Ellipse2D.Double(across(at.x()) - DOT, down(at.y()) - DOT, 2 * DOT, 2 * DOT), Pen.INK);
+                pen.fill(new Ellipse2D.Double(across(at.x()) - DOT, down(at.y()) - DOT, 2 * DOT, 2 * DOT), Pen.INK);
             }
         });
     }
@@ -287,7 +287,8 @@ final class CircuitDrawing implements Figure {
                 names(pen, stand, across(stand.x() + 5), down(stand.y()) + 1.5, true);
             }
             case CELLS -> {
-                Signs.cells(pen, across(stand.x() + 2), down(stand.row()), down(stand.bottom() - 1), across(stand.right()));
+                Signs.cells(
+                        pen, across(stand.x() + 2), down(stand.row()), down(stand.bottom() - 1), across(stand.right()));
                 pen.left("+", across(stand.right() - 1), down(stand.row()) - 2, Type.NOTE);
                 pen.left("\u2212", across(stand.right() - 1), down(stand.bottom() - 1) - 2, Type.NOTE);
                 String word = live.word(stand.part());
@@ -332,7 +333,11 @@ final class CircuitDrawing implements Figure {
             double middle = x + 6;
             pen.line(middle, y, middle, y - 2 * ROW + 1, Line.FIRM, Pen.GREY);
             if (link != null) {
-                pen.left(pen.fitted(name(link), STEP * stand.look().width() - 10, Type.NOTE), middle + 4, y - ROW + 3, Type.NOTE);
+                pen.left(
+                        pen.fitted(name(link), STEP * stand.look().width() - 10, Type.NOTE),
+                        middle + 4,
+                        y - ROW + 3,
+                        Type.NOTE);
             }
         }
     }

@@ -19,7 +19,6 @@ import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
 import kerbfolio.car.Potentials;
 import kerbfolio.car.Terminal;
-import kerbfolio.job.Job;
 import kerbfolio.job.Link;
 import kerbfolio.job.LinkKind;
 import kerbfolio.job.Part;
@@ -194,7 +193,8 @@ final class CircuitGrid {
         for (Part part : circuit.parts()) {
             Column column = columns.get(part.id());
             if (column == Column.CELLS || column == Column.PROTECTION || column == Column.SWITCHING) {
-                groups.computeIfAbsent(outermost(part), key -> new ArrayList<>()).add(part);
+                groups.computeIfAbsent(outermost(part), key -> new ArrayList<>())
+                        .add(part);
             }
         }
         groups.entrySet().stream()
@@ -239,7 +239,8 @@ final class CircuitGrid {
                 .filter(part -> part.id().equals(id))
                 .mapToDouble(this::level)
                 .findFirst()
-                .orElseGet(() -> members.stream().mapToDouble(this::level).average().orElse(0));
+                .orElseGet(() ->
+                        members.stream().mapToDouble(this::level).average().orElse(0));
     }
 
     /** Parts of one case: the higher half is stacked from above, the lower from below. */
@@ -307,8 +308,7 @@ final class CircuitGrid {
             return new Stand(part, Stand.Look.CELLS, List.of(), 0, 0, CELLS, false);
         }
         if (column == Column.CONSUMERS) {
-            return new Stand(
-                    part, Stand.Look.BLOCK, Stand.lines(part.title(), INSIDE), 0, 0, BLOCK, false);
+            return new Stand(part, Stand.Look.BLOCK, Stand.lines(part.title(), INSIDE), 0, 0, BLOCK, false);
         }
         List<String> name = Stand.lines(part.title(), LETTERS);
         int poles = part.poles() != null && part.poles().number() == 2 ? 2 : 0;
@@ -342,7 +342,8 @@ final class CircuitGrid {
                     block.id(),
                     joined(block.id()).stream()
                             .flatMap(link -> Stream.of(end(link.from()), end(link.to())))
-                            .mapToInt(id -> branches.stream().map(Part::id).toList().indexOf(id))
+                            .mapToInt(id ->
+                                    branches.stream().map(Part::id).toList().indexOf(id))
                             .filter(index -> index >= 0)
                             .average()
                             .orElse(joined(block.id()).isEmpty() ? branches.size() : -1));
@@ -383,13 +384,13 @@ final class CircuitGrid {
                         .ifPresent(part -> {
                             partners.put(other, link);
                             put(new Stand(
-                                            part,
-                                            Stand.Look.BESIDE,
-                                            Stand.lines(part.title(), INSIDE),
-                                            left[Column.CONSUMERS.ordinal()],
-                                            rows + 1,
-                                            2,
-                                            false));
+                                    part,
+                                    Stand.Look.BESIDE,
+                                    Stand.lines(part.title(), INSIDE),
+                                    left[Column.CONSUMERS.ordinal()],
+                                    rows + 1,
+                                    2,
+                                    false));
                             rows += 4;
                         });
             }
@@ -398,7 +399,8 @@ final class CircuitGrid {
 
     private void rails() {
         hub.ifPresent(part -> {
-            put(new Stand(part, Stand.Look.RAILS, List.of(part.title()), left[Column.RAILS.ordinal()], 2, rows - 2, false));
+            put(new Stand(
+                    part, Stand.Look.RAILS, List.of(part.title()), left[Column.RAILS.ordinal()], 2, rows - 2, false));
             var members = new LinkedHashSet<String>();
             members.add(part.id());
             in(Column.BRANCH).stream()

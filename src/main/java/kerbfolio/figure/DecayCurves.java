@@ -101,9 +101,7 @@ final class DecayCurves implements Figure {
 
     static Optional<DecayCurves> of(Dossier dossier) {
         var figure = new DecayCurves(dossier);
-        return figure.bound.isKnown() && figure.drawn().findAny().isPresent()
-                ? Optional.of(figure)
-                : Optional.empty();
+        return figure.bound.isKnown() && figure.drawn().findAny().isPresent() ? Optional.of(figure) : Optional.empty();
     }
 
     /** A bus that begins under the bound has no curve. */
@@ -118,15 +116,19 @@ final class DecayCurves implements Figure {
 
     @Override
     public String caption() {
-        Bus slowest = drawn()
-                .max((a, b) -> Double.compare(a.time().si(), b.time().si()))
+        Bus slowest = drawn().max(
+                        (a, b) -> Double.compare(a.time().si(), b.time().si()))
                 .orElseThrow();
         long unknown = buses.stream().filter(bus -> !bus.time().isKnown()).count();
         return Words.sentences(
                 "Left alone, the slowest bus (" + slowest.name() + ") falls from " + first.text() + " to "
                         + bound.text() + " in " + slowest.time().text() + ".",
-                unknown == 0 ? "" : unknown + (unknown == 1 ? " bus is" : " buses are") + " not drawn: a capacitance or a bleed resistance is not recorded.",
-                "Wait " + wait.minutes() + " min: " + wait.reason().replaceFirst(" \\(.*", "") + ". The wait is not the proof, the reading is.");
+                unknown == 0
+                        ? ""
+                        : unknown + (unknown == 1 ? " bus is" : " buses are")
+                                + " not drawn: a capacitance or a bleed resistance is not recorded.",
+                "Wait " + wait.minutes() + " min: " + wait.reason().replaceFirst(" \\(.*", "")
+                        + ". The wait is not the proof, the reading is.");
     }
 
     @Override
@@ -166,8 +168,7 @@ final class DecayCurves implements Figure {
                         .mapToDouble(Double::doubleValue)
                         .max()
                         .orElse(1));
-        var across = new Axis(
-                Math.pow(10, Math.floor(Math.log10(least))), LATE * most, true, LEFT, Pen.WIDTH - 10);
+        var across = new Axis(Math.pow(10, Math.floor(Math.log10(least))), LATE * most, true, LEFT, Pen.WIDTH - 10);
         Axis up = Axis.upTo(Math.max(first.si(), bound.si()), BOTTOM, TOP);
         var chart = new Chart(pen, across, up);
         chart.grid("seconds after the bus is left alone, logarithmic", "volts between the poles");

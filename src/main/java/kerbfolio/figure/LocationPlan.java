@@ -73,8 +73,9 @@ final class LocationPlan implements Figure {
 
     private List<Entry> legend() {
         var entries = new ArrayList<Entry>();
-        whereabouts.numbered().forEach((number, spot) ->
-                entries.add(new Entry(String.valueOf(number), spot.words(), spot.words())));
+        whereabouts
+                .numbered()
+                .forEach((number, spot) -> entries.add(new Entry(String.valueOf(number), spot.words(), spot.words())));
         for (int i = 0; i < whereabouts.runs().size(); i++) {
             Run run = whereabouts.runs().get(i);
             entries.add(new Entry(
@@ -128,14 +129,15 @@ final class LocationPlan implements Figure {
         String cuts = drawn().filter(Spot::isCut)
                 .map(spot -> spot.part().title() + " (" + spot.number() + ")")
                 .collect(Collectors.joining(", "));
-        long straight = whereabouts.runs().stream().filter(run -> !run.isRouted()).count();
+        long straight =
+                whereabouts.runs().stream().filter(run -> !run.isRouted()).count();
         return Words.sentences(
                 "Where the high-voltage parts lie; left is left seen from the driver's seat.",
                 cuts.isEmpty() ? "" : "The circuit is cut at: " + cuts + ".",
                 straight == 0
                         ? ""
-                        : "Broken lines join the ends of " + straight
-                                + (straight == 1 ? " run" : " runs") + " whose way nobody recorded: look before you cut or drill.",
+                        : "Broken lines join the ends of " + straight + (straight == 1 ? " run" : " runs")
+                                + " whose way nobody recorded: look before you cut or drill.",
                 full() > Pen.TALLEST ? Pen.SHRUNK : "");
     }
 
@@ -144,7 +146,8 @@ final class LocationPlan implements Figure {
         return Words.sentences(
                 "Plan of the car, front to the left, left seen from the driver's seat; x from the front axle rearward,"
                         + " y from the centre line to the right, z above the ground.",
-                legend.stream().map(entry -> entry.mark() + " " + entry.whole()).collect(Collectors.joining("; ")) + ".",
+                legend.stream().map(entry -> entry.mark() + " " + entry.whole()).collect(Collectors.joining("; "))
+                        + ".",
                 absent().stream().map(line -> line + ".").collect(Collectors.joining(" ")));
     }
 
@@ -159,7 +162,15 @@ final class LocationPlan implements Figure {
     }
 
     private double full() {
-        return foot() + KEY + LINE * (half() + 2 + absent().stream().mapToInt(line -> Words.broken(line, Words.FULL).size()).sum());
+        return foot()
+                + KEY
+                + LINE
+                        * (half()
+                                + 2
+                                + absent().stream()
+                                        .mapToInt(line ->
+                                                Words.broken(line, Words.FULL).size())
+                                        .sum());
     }
 
     /** Lines of the first of the two columns. */
@@ -180,15 +191,29 @@ final class LocationPlan implements Figure {
         Pen pen = Pen.on(canvas, width, height, this, full());
         plan.draw(pen);
         pen.left("from above", 0, 8, Type.LABEL);
-        view(pen, place -> new double[] {
-            plan.along(place.x().si()), plan.across(place.y().si())
-        }, place -> true, DEEP, HEAD - 6, below(), HEAD + Plan.tall() / 2);
+        view(
+                pen,
+                place -> new double[] {
+                    plan.along(place.x().si()), plan.across(place.y().si())
+                },
+                place -> true,
+                DEEP,
+                HEAD - 6,
+                below(),
+                HEAD + Plan.tall() / 2);
         if (hasSide) {
             elevation.side(pen);
             pen.left("from its left side", 0, below() + 14, Type.LABEL);
-            view(pen, place -> new double[] {
-                elevation.at(place.x().si()), elevation.above(place.z().si())
-            }, place -> place.z().isKnown(), LOW, below() + HEAD - 4, ground() + ROOM, ground() - 0.2 * length());
+            view(
+                    pen,
+                    place -> new double[] {
+                        elevation.at(place.x().si()), elevation.above(place.z().si())
+                    },
+                    place -> place.z().isKnown(),
+                    LOW,
+                    below() + HEAD - 4,
+                    ground() + ROOM,
+                    ground() - 0.2 * length());
         }
         key(pen);
     }
@@ -228,7 +253,11 @@ final class LocationPlan implements Figure {
             double[] at = on.apply(spot.place());
             mark(pen, spot, at[0], at[1]);
             String number = String.valueOf(spot.number());
-            callouts.add(spot.isCut() ? number + " cut: " + spot.part().title() : number, number, at[0], at[1] - (spot.isCut() ? 8 : 0));
+            callouts.add(
+                    spot.isCut() ? number + " cut: " + spot.part().title() : number,
+                    number,
+                    at[0],
+                    at[1] - (spot.isCut() ? 8 : 0));
         }
         callouts.draw(pen, above, under, middle);
         for (int i = 0; i < ways.size(); i++) {
@@ -263,7 +292,11 @@ final class LocationPlan implements Figure {
         pen.line(82, y - 2.5, 100, y - 2.5, Line.DASHED, Pen.ACCENT);
         pen.left("straight line, route not recorded", 103, y, Type.NOTE);
         pen.box(216, y - 5, 5, 5, Pen.WHITE, Line.THIN);
-        pen.left("place across the car not recorded; x rearward of the front axle, y to the right, z up", 224, y, Type.NOTE);
+        pen.left(
+                "place across the car not recorded; x rearward of the front axle, y to the right, z up",
+                224,
+                y,
+                Type.NOTE);
         double begin = y + LINE + 3;
         int half = half();
         int row = 0;

@@ -67,14 +67,9 @@ record Stand(Part part, Look look, List<String> name, int x, int y, int height, 
     /** Where its terminals lie; a rail is a terminal from end to end. */
     List<Point> ends(Terminal terminal) {
         return switch (terminal.name()) {
-            case "+" ->
-                look == Look.RAILS
-                        ? rail(x)
-                        : List.of(new Point(look == Look.CELLS ? right() : x, row()));
+            case "+" -> look == Look.RAILS ? rail(x) : List.of(new Point(look == Look.CELLS ? right() : x, row()));
             case "-" ->
-                look == Look.RAILS
-                        ? rail(x + 2)
-                        : List.of(new Point(look == Look.CELLS ? right() : x, second()));
+                look == Look.RAILS ? rail(x + 2) : List.of(new Point(look == Look.CELLS ? right() : x, second()));
             case "1" -> List.of(end(isTurned, row()));
             case "2" -> List.of(end(!isTurned, row()));
             case "3" -> List.of(end(isTurned, second()));

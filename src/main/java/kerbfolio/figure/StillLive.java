@@ -77,6 +77,8 @@ final class StillLive {
         long poles = Stream.of(Terminal.plus(part.id()), Terminal.minus(part.id()))
                 .filter(pole -> !left.boxes(pole).isEmpty())
                 .count();
-        return poles == 0 ? "" : part.role() == Role.BATTERY ? between(part).text() : poles == 1 ? "live pole" : "live poles";
+        return poles == 0
+                ? ""
+                : part.role() == Role.BATTERY ? between(part).text() : poles == 1 ? "live pole" : "live poles";
     }
 }

@@ -100,11 +100,11 @@ final class Whereabouts {
     /** What takes part in the circuit or hangs on it, and whatever holds such a part. */
     private boolean isHighVoltage(Part part) {
         Role role = part.role();
-        boolean itself = role != null
-                && (role.ports() != Role.Ports.NONE || role == Role.MOTOR);
+        boolean itself = role != null && (role.ports() != Role.Ports.NONE || role == Role.MOTOR);
         return itself
                 || dossier.car().job().parts().stream()
-                        .anyMatch(other -> part.id().equals(other.inside()) && other.role() != null
+                        .anyMatch(other -> part.id().equals(other.inside())
+                                && other.role() != null
                                 && other.role().ports() != Role.Ports.NONE);
     }
 
@@ -140,7 +140,9 @@ final class Whereabouts {
         Enclosure enclosure = part.enclosure();
         return position != null && position.zone() != null
                 ? position.zone()
-                : enclosure != null && enclosure.place() != null ? enclosure.place().toString() : "";
+                : enclosure != null && enclosure.place() != null
+                        ? enclosure.place().toString()
+                        : "";
     }
 
     private Place place(String path, String name, @Nullable Position position) {
@@ -189,7 +191,8 @@ final class Whereabouts {
             boolean isRouted = !link.route().isEmpty();
             boolean isKnown = isRouted
                     ? way.size() > 1
-                    : place(end(link.from())).isPresent() && place(end(link.to())).isPresent();
+                    : place(end(link.from())).isPresent()
+                            && place(end(link.to())).isPresent();
             if (isKnown) {
                 List<Object> key = List.of(end(link.from()), end(link.to()), isRouted ? link.id() : "");
                 Run run = same.computeIfAbsent(key, k -> new Run(new ArrayList<>(), way, isRouted));

@@ -43,7 +43,11 @@ final class Wires {
      *
      * @param label the room for its words; null where there is none
      */
-    record Wire(Bond bond, int net, List<Point> points, @Nullable Label label) {}
+    record Wire(
+            Bond bond,
+            int net,
+            List<Point> points,
+            @Nullable Label label) {}
 
     /** Free points of a wire beside each other, for words. */
     record Label(String words, Point from, Point to) {}
@@ -102,9 +106,8 @@ final class Wires {
 
     /** No wire and no words over the title of a frame. */
     private void keepTitle(CircuitGrid grid, CircuitGrid.Frame frame) {
-        List<Stand> inside = frame.members().stream()
-                .flatMap(id -> grid.stand(id).stream())
-                .toList();
+        List<Stand> inside =
+                frame.members().stream().flatMap(id -> grid.stand(id).stream()).toList();
         int left = inside.stream().mapToInt(Stand::x).min().orElse(1) - 1;
         int top = inside.stream().mapToInt(Stand::y).min().orElse(1) - 1;
         int length = (int) Math.ceil(frame.part().title().length() * CircuitDrawing.LETTER / CircuitDrawing.STEP) + 2;
@@ -148,8 +151,8 @@ final class Wires {
         Arrays.fill(before, -1);
         boolean[] goal = new boolean[width * height];
         to.forEach(point -> goal[node(point)] = true);
-        var open = new PriorityQueue<int[]>(Comparator.<int[]>comparingInt(state -> state[1])
-                .thenComparingInt(state -> state[0]));
+        var open = new PriorityQueue<int[]>(
+                Comparator.<int[]>comparingInt(state -> state[1]).thenComparingInt(state -> state[0]));
         for (Point point : from) {
             cost[2 * node(point)] = 0;
             open.add(new int[] {2 * node(point), 0});

@@ -36,7 +36,7 @@ final class LiveList {
                     car.circuit().disconnects().stream().map(Part::id).toList());
             list.cells(live);
             list.sockets();
-            list.capacitors();
+            list.capacitors(live);
             list.consumers(live);
         }
         return List.copyOf(list.list);
@@ -85,11 +85,11 @@ final class LiveList {
         }
     }
 
-    /** A capacitor nobody recorded may be there all the same. */
-    private void capacitors() {
+    /** A capacitor nobody recorded may be there all the same; a bus the cells keep live never empties. */
+    private void capacitors(LiveParts live) {
         List<String> out = car.circuit().disconnects().stream().map(Part::id).toList();
-        car.circuit()
-                .buses(out)
+        car.circuit().buses(out).stream()
+                .filter(bus -> !mayBeLive(live.betweenPoles(bus.parts().get(0))))
                 .forEach(bus -> add(
                         Said.parts(bus.parts()),
                         POLES,

@@ -80,7 +80,7 @@ public record MakeDead(
         touched.add("the cover of the test point at "
                 + orAny(
                         car.job().parts().stream()
-                                .filter(part -> part.testPoint() != null)
+                                .filter(part -> part.testPoint() != null || part.role() == Role.INVERTER)
                                 .toList(),
                         "the place you have consulted on"));
         return List.copyOf(touched);

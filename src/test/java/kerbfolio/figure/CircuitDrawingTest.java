@@ -35,18 +35,39 @@ class CircuitDrawingTest {
     /** The sound job and a dozen more consumers, each with its fuse, and four more boxes of cells beside each other. */
     static JobText many() {
         JobText job = TractionText.sound();
-        IntStream.range(0, 12).forEach(i -> job.add(
-                        "parts", "{ id: load" + i + ", name: additional consumer number " + i + ", role: heater }")
-                .add("parts", "{ id: lf" + i + ", name: fuse of load " + i + ", role: fuse" + (i % 3 == 0 ? "" : ", inside: junction-box") + " }")
-                .add("links", "{ id: bl" + i + ", kind: busbar, from: junction-box/+, to: lf" + i + "/1 }")
-                .add("links", "{ id: cable-to-load-" + i + "-plus, kind: high-voltage, from: lf" + i + "/2, to: load" + i + "/+ }")
-                .add("links", "{ id: cable-to-load-" + i + "-minus, kind: high-voltage, from: junction-box/-, to: load" + i + "/- }"));
-        IntStream.range(0, 4).forEach(i -> job.add("parts", "{ id: box" + i + ", role: battery }")
-                .add("parts", "{ id: sc" + i + ", name: side contactor " + i + ", role: contactor, poles: \"2\", inside: box" + i + " }")
-                .add("links", "{ id: s" + i + ", kind: busbar, from: box" + i + "/+, to: sc" + i + "/1 }")
-                .add("links", "{ id: t" + i + ", kind: busbar, from: box" + i + "/-, to: sc" + i + "/3 }")
-                .add("links", "{ id: side-" + i + "-plus, kind: high-voltage, from: sc" + i + "/2, to: junction-box/+ }")
-                .add("links", "{ id: side-" + i + "-minus, kind: high-voltage, from: sc" + i + "/4, to: junction-box/- }"));
+        IntStream.range(0, 12)
+                .forEach(i -> job.add(
+                                "parts",
+                                "{ id: load" + i + ", name: additional consumer number " + i + ", role: heater }")
+                        .add(
+                                "parts",
+                                "{ id: lf" + i + ", name: fuse of load " + i + ", role: fuse"
+                                        + (i % 3 == 0 ? "" : ", inside: junction-box") + " }")
+                        .add("links", "{ id: bl" + i + ", kind: busbar, from: junction-box/+, to: lf" + i + "/1 }")
+                        .add(
+                                "links",
+                                "{ id: cable-to-load-" + i + "-plus, kind: high-voltage, from: lf" + i + "/2, to: load"
+                                        + i + "/+ }")
+                        .add(
+                                "links",
+                                "{ id: cable-to-load-" + i
+                                        + "-minus, kind: high-voltage, from: junction-box/-, to: load" + i + "/- }"));
+        IntStream.range(0, 4)
+                .forEach(i -> job.add("parts", "{ id: box" + i + ", role: battery }")
+                        .add(
+                                "parts",
+                                "{ id: sc" + i + ", name: side contactor " + i
+                                        + ", role: contactor, poles: \"2\", inside: box" + i + " }")
+                        .add("links", "{ id: s" + i + ", kind: busbar, from: box" + i + "/+, to: sc" + i + "/1 }")
+                        .add("links", "{ id: t" + i + ", kind: busbar, from: box" + i + "/-, to: sc" + i + "/3 }")
+                        .add(
+                                "links",
+                                "{ id: side-" + i + "-plus, kind: high-voltage, from: sc" + i
+                                        + "/2, to: junction-box/+ }")
+                        .add(
+                                "links",
+                                "{ id: side-" + i + "-minus, kind: high-voltage, from: sc" + i
+                                        + "/4, to: junction-box/- }"));
         return job;
     }
 
@@ -78,11 +99,14 @@ class CircuitDrawingTest {
     void everyPartAndEveryConductorHasItsName() {
         JobText job = TractionText.sound();
         List<String> texts = Drawn.of(circuit(job)).texts();
-        for (String name : List.of("front fuse", "heater fuse", "inverter", "drive unit", "charge inlet", "junction box")) {
+        for (String name :
+                List.of("front fuse", "heater fuse", "inverter", "drive unit", "charge inlet", "junction box")) {
             assertTrue(texts.contains(name), name);
         }
-        job.car().circuit().links().forEach(link -> assertTrue(
-                texts.stream().anyMatch(text -> text.startsWith(link.id())), link.id()));
+        job.car()
+                .circuit()
+                .links()
+                .forEach(link -> assertTrue(texts.stream().anyMatch(text -> text.startsWith(link.id())), link.id()));
     }
 
     @Test
@@ -95,10 +119,15 @@ class CircuitDrawingTest {
     @Test
     void columnsRunFromTheCellsToTheConsumersAndThePlusIsAbove() {
         Map<String, Stand> stands = new CircuitGrid(TractionText.sound().car())
-                .stands().stream().collect(Collectors.toMap(stand -> stand.part().id(), stand -> stand));
-        List<String> order = List.of("front-box", "front-fuse", "contactor-plus", "junction-box", "heater-fuse", "heater");
+                .stands().stream()
+                        .collect(Collectors.toMap(stand -> stand.part().id(), stand -> stand));
+        List<String> order =
+                List.of("front-box", "front-fuse", "contactor-plus", "junction-box", "heater-fuse", "heater");
         for (int i = 1; i < order.size(); i++) {
-            assertTrue(at(stands, order.get(i - 1)).right() < at(stands, order.get(i)).x(), order.get(i));
+            assertTrue(
+                    at(stands, order.get(i - 1)).right()
+                            < at(stands, order.get(i)).x(),
+                    order.get(i));
         }
         assertTrue(at(stands, "front-box").y() < at(stands, "disconnect").y());
         assertTrue(at(stands, "disconnect").y() < at(stands, "rear-box").y());
@@ -113,8 +142,7 @@ class CircuitDrawingTest {
     void wiresOfDifferentNetsNeverRunOverEachOther() {
         for (JobText job : List.of(TractionText.sound(), three(), many())) {
             var circuit = job.car().circuit();
-            List<Wires.Wire> wires =
-                    new Wires(new CircuitGrid(job.car()), circuit, bond -> List.of(bond.id())).wires();
+            List<Wires.Wire> wires = new Wires(new CircuitGrid(job.car()), circuit, bond -> List.of(bond.id())).wires();
             for (Wires.Wire one : wires) {
                 for (Wires.Wire other : wires) {
                     for (int i = 1; one.net() != other.net() && i < one.points().size(); i++) {
@@ -125,7 +153,8 @@ class CircuitDrawingTest {
                                 && ((at > 0 && other.points().get(at - 1).equals(to))
                                         || (at + 1 < other.points().size()
                                                 && other.points().get(at + 1).equals(to)));
-                        assertFalse(shares, one.bond().id() + " on " + other.bond().id());
+                        assertFalse(
+                                shares, one.bond().id() + " on " + other.bond().id());
                     }
                 }
             }

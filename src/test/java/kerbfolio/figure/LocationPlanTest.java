@@ -11,15 +11,40 @@ import org.junit.jupiter.api.Test;
 class LocationPlanTest {
     /** The sound job with places across and heights, and one cable of which the route is written. */
     static JobText placed() {
-        return place(TractionText.sound(), "front-box", "200 mm", "0 mm", "600 mm", "rear-box", "2600 mm", "100 mm",
-                        "450 mm", "disconnect", "1900 mm", "350 mm", "400 mm", "junction-box", "600 mm", "-300 mm",
-                        "700 mm", "inverter", "100 mm", "250 mm", "750 mm", "charger", "300 mm", "400 mm", "650 mm")
+        return place(
+                        TractionText.sound(),
+                        "front-box",
+                        "200 mm",
+                        "0 mm",
+                        "600 mm",
+                        "rear-box",
+                        "2600 mm",
+                        "100 mm",
+                        "450 mm",
+                        "disconnect",
+                        "1900 mm",
+                        "350 mm",
+                        "400 mm",
+                        "junction-box",
+                        "600 mm",
+                        "-300 mm",
+                        "700 mm",
+                        "inverter",
+                        "100 mm",
+                        "250 mm",
+                        "750 mm",
+                        "charger",
+                        "300 mm",
+                        "400 mm",
+                        "650 mm")
                 .alter(
                         "links",
                         "c-minus",
                         "place: underfloor }",
                         "place: underfloor, route: [ { x: 2300 mm, y: 300 mm, z: 250 mm }, { x: 700 mm, y: -300 mm, z: 250 mm } ] }")
-                .add("parts", "{ id: comp, name: compressor, role: compressor, position: { zone: beside the gearbox } }")
+                .add(
+                        "parts",
+                        "{ id: comp, name: compressor, role: compressor, position: { zone: beside the gearbox } }")
                 .add("parts", "{ id: iso, name: isolation monitor, role: isolation-monitor }");
     }
 
@@ -45,7 +70,9 @@ class LocationPlanTest {
     @Test
     void everyPlaceIsSaidAsItWasWritten() {
         String said = said(placed());
-        assertTrue(said.contains("4 junction box, x 600 mm, y \u2212300 mm, z 700 mm; in it: heater fuse, aux fuse"), said);
+        assertTrue(
+                said.contains("4 junction box, x 600 mm, y \u2212300 mm, z 700 mm; in it: heater fuse, aux fuse"),
+                said);
         assertTrue(said.contains("left seen from the driver's seat"), said);
     }
 

@@ -108,7 +108,8 @@ public final class CellMonitoring implements Check {
                 if (isNamed && text == null) {
                     return Absent.unrecorded(
                             "pack.monitors[" + i + "].watches[" + k + "]." + key,
-                            "which " + what + " of " + box + " " + monitors.get(i).part() + " watches",
+                            "which " + what + " of " + box + " "
+                                    + monitors.get(i).part() + " watches",
                             "1");
                 }
                 watched = isNamed && text != null ? watched.with(Numbers.of(text)) : watched;

@@ -36,20 +36,19 @@ public final class CellVoltageLimits implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Settings.each(
-                car, List.of(Watched.CELL_VOLTAGE_HIGH, Watched.CELL_VOLTAGE_LOW), (subject, setting) -> {
-                    Term inForce = setting.limit(car);
-                    boolean isHigh = setting.on() == Watched.CELL_VOLTAGE_HIGH;
-                    Term ofCell = ofCell(car, isHigh);
-                    return Finding.judged(
-                            subject,
-                            Working.fill(MARGIN)
-                                    .put("U_u", isHigh ? ofCell : inForce)
-                                    .put("U_l", isHigh ? inForce : ofCell)
-                                    .work(),
-                            limits,
-                            "cell-voltage-limits");
-                });
+        return Settings.each(car, List.of(Watched.CELL_VOLTAGE_HIGH, Watched.CELL_VOLTAGE_LOW), (subject, setting) -> {
+            Term inForce = setting.limit(car);
+            boolean isHigh = setting.on() == Watched.CELL_VOLTAGE_HIGH;
+            Term ofCell = ofCell(car, isHigh);
+            return Finding.judged(
+                    subject,
+                    Working.fill(MARGIN)
+                            .put("U_u", isHigh ? ofCell : inForce)
+                            .put("U_l", isHigh ? inForce : ofCell)
+                            .work(),
+                    limits,
+                    "cell-voltage-limits");
+        });
     }
 
     private static Term ofCell(Car car, boolean isHigh) {

@@ -34,7 +34,11 @@ final class Settings {
      * @param written the entry; nothing if there is none
      * @param from where the settings were read
      */
-    record Setting(String path, Watched on, @Nullable Protection written, @Nullable String from) {
+    record Setting(
+            String path,
+            Watched on,
+            @Nullable Protection written,
+            @Nullable String from) {
         /** The limit in force. */
         Term limit(Car car) {
             return car.evidence()
@@ -69,10 +73,12 @@ final class Settings {
         return monitors.isEmpty()
                 ? watched.stream()
                         .map(on -> row.of("battery monitor, " + on, new Setting("pack.monitors", on, null, null)))
-                : IntStream.range(0, monitors.size()).boxed().flatMap(i -> watched.stream()
-                        .map(on -> row.of(
-                                monitors.get(i).part() + ", " + on,
-                                setting("pack.monitors[" + i + "].limits", monitors.get(i), on))));
+                : IntStream.range(0, monitors.size())
+                        .boxed()
+                        .flatMap(i -> watched.stream()
+                                .map(on -> row.of(
+                                        monitors.get(i).part() + ", " + on,
+                                        setting("pack.monitors[" + i + "].limits", monitors.get(i), on))));
     }
 
     private static Setting setting(String path, Monitor monitor, Watched on) {

@@ -37,8 +37,7 @@ public final class StoredEnergyY implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        List<Bus> buses =
-                car.circuit().isRecorded() ? car.circuit().buses(List.of()) : List.of();
+        List<Bus> buses = car.circuit().isRecorded() ? car.circuit().buses(List.of()) : List.of();
         return buses.isEmpty()
                 ? Stream.of(Finding.judged("buses", Buses.unrecorded("J"), limits, "stored-energy-y"))
                 : buses.stream()
