@@ -16,6 +16,13 @@ public final class TractionText {
         return readings(pack(links(parts(instruments(JobText.onTwoAxles())))));
     }
 
+    /** The same with the two boxes as two strings side by side instead of one behind the other. */
+    public static JobText twoStrings() {
+        return sound().with("pack.strings", "\"2\"")
+                .alter("links", "c-mid-front", "front-box/-", "front-fuse/2")
+                .add("links", bar("b0", "front-box/-", "contactor-minus/1"));
+    }
+
     private static JobText instruments(JobText job) {
         return job.add(
                         "instruments",
@@ -85,7 +92,7 @@ public final class TractionText {
                                 "converter",
                                 "converter",
                                 "320 mm",
-                                "capacitance: 10 µF, y-capacitance: 0.05 µF, bleed: 500 kΩ, feeds-back: no"))
+                                "capacitance: 10 µF, y-capacitance: 0.05 µF, bleed: 500 kΩ, feeds-back: no, continuous-current: 4 A"))
                 .add(
                         "parts",
                         load(
@@ -93,7 +100,7 @@ public final class TractionText {
                                 "heater",
                                 "heater",
                                 "-200 mm",
-                                "capacitance: 2 µF, y-capacitance: 0.01 µF, bleed: 200 kΩ"))
+                                "capacitance: 2 µF, y-capacitance: 0.01 µF, bleed: 200 kΩ, continuous-current: 15 A"))
                 .add("parts", fuse("heater-fuse", "junction-box", "30 A", "20 kA"))
                 .add("parts", fuse("aux-fuse", "junction-box", "30 A", "20 kA"))
                 .add(
@@ -121,7 +128,8 @@ public final class TractionText {
         return "{ id: " + id + ", name: " + id.replace('-', ' ') + ", role: fuse, inside: " + inside
                 + ", fuse: { from: maker, dc-voltage: 500 V, current: " + current
                 + ", derate: 80 %, breaking-capacity: "
-                + breaking + ", minimum-breaking: 600 A, let-through: 40000 A²·s } }";
+                + breaking + ", minimum-breaking: 600 A, let-through: 40000 A²·s,"
+                + " curve: [ { current: 700 A, time: 2 s }, { current: 6000 A, time: 1 ms } ] } }";
     }
 
     private static String contactor(String id, String inside, String plus) {

@@ -1,11 +1,14 @@
 package kerbfolio.car;
 
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Job;
+import kerbfolio.job.Link;
 import kerbfolio.job.Part;
 import kerbfolio.job.Ratings;
 import kerbfolio.job.Vehicle;
@@ -38,8 +41,12 @@ public final class Car {
     private final Suspension rearSuspension;
     private final Circuit circuit;
     private final TractionPack pack;
+    private final Map<Circuit.Bus, Capacitors> capacitors = new HashMap<>();
+    private final Map<Term, List<Discharge>> discharges = new HashMap<>();
     private final Filling filling;
     private final Charging charging;
+    private final Guards guards;
+    private final Working prospectiveCurrent;
 
     public Car(Job job) {
         this.job = job;
@@ -62,8 +69,10 @@ public final class Car {
         this.rearSuspension = new Suspension(evidence, vehicle, Axle.REAR);
         this.circuit = new Circuit(job);
         this.pack = new TractionPack(evidence, job.pack());
-        this.filling = new Filling(evidence, job.pack(), circuit);
+        this.filling = new Filling(evidence, job.pack(), circuit, this::capacitors);
         this.charging = new Charging(evidence, job);
+        this.guards = new Guards(circuit);
+        this.prospectiveCurrent = ProspectiveCurrent.of(pack, circuit, this::conductor);
     }
 
     public Job job() {
@@ -162,11 +171,15 @@ public final class Car {
 
     /** The capacitors of a bus taken together. */
     public Capacitors capacitors(Circuit.Bus bus) {
-        return new Capacitors(evidence, bus);
+        return capacitors.computeIfAbsent(bus, fresh -> new Capacitors(evidence, fresh));
     }
 
     /** How long each bus stays above a voltage once the disconnects are out, computed and as read. */
     public List<Discharge> discharges(Term limit) {
+        return discharges.computeIfAbsent(limit, this::discharged);
+    }
+
+    private List<Discharge> discharged(Term limit) {
         List<Discharge.Reading> readings = decayReadings(limit);
         return Discharge.buses(circuit).stream()
                 .map(bus -> new Discharge(
@@ -201,6 +214,32 @@ public final class Car {
     /** The electrical ratings of a part. */
     public Nameplate nameplate(Part part) {
         return new Nameplate(evidence, part);
+    }
+
+    public FusePlate fuse(Part part) {
+        return new FusePlate(evidence, part);
+    }
+
+    public ContactorPlate contactor(Part part) {
+        return new ContactorPlate(evidence, part);
+    }
+
+    public MotorPlate motor(Part part) {
+        return new MotorPlate(evidence, part);
+    }
+
+    public Conductor conductor(Link link) {
+        return new Conductor(evidence, link);
+    }
+
+    /** Which fuse stands before which cable and which box of cells. */
+    public Guards guards() {
+        return guards;
+    }
+
+    /** What a short circuit draws, at most. */
+    public Working prospectiveCurrent() {
+        return prospectiveCurrent;
     }
 
     /** Permitted gross mass, as a plate or paper states it. */

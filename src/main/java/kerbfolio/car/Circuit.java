@@ -3,6 +3,7 @@ package kerbfolio.car;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +32,7 @@ public final class Circuit {
     private final Map<String, Part> parts = new LinkedHashMap<>();
     private final Map<String, Link> links = new LinkedHashMap<>();
     private final Graph<Terminal, Bond> graph = new Multigraph<>(Bond.class);
+    private final Map<String, Set<String>> loops = new HashMap<>();
 
     Circuit(Job job) {
         for (Part part : job.parts()) {
@@ -176,6 +178,10 @@ public final class Circuit {
 
     /** Ids of links and parts the current between a consumer and the boxes of cells passes, the boxes among them. */
     public Set<String> loop(Part consumer) {
+        return loops.computeIfAbsent(consumer.id(), id -> search(consumer));
+    }
+
+    private Set<String> search(Part consumer) {
         Graph<Terminal, Bond> loop = new Multigraph<>(Bond.class);
         graph.edgeSet().stream()
                 .filter(bond -> bond.kind() != Bond.Kind.CONSUMER || bond.id().equals(consumer.id()))
@@ -212,20 +218,6 @@ public final class Circuit {
         return part != null && part.role() == Role.PRECHARGE_RESISTOR;
     }
 
-    /** Fuses without which a box of cells feeds no loop: those of its own string. */
-    public List<Part> stringFuses(Part box) {
-        return parts(Role.FUSE).stream()
-                .filter(fuse -> isInLoop(box, bond -> true)
-                        && !isInLoop(box, bond -> !bond.id().equals(fuse.id())))
-                .toList();
-    }
-
-    private boolean isInLoop(Part box, Predicate<Bond> conducts) {
-        return bonds(box.id()).stream()
-                .anyMatch(source -> reach(source.from(), bond -> conducts.test(bond) && !bond.equals(source))
-                        .contains(source.to()));
-    }
-
     /** Parts with a terminal that no path joins to a box of cells, with everything closed. */
     public List<Part> islands() {
         Set<Terminal> fed = new LinkedHashSet<>();
@@ -241,77 +233,6 @@ public final class Circuit {
                 .filter(part -> part.role() != null && part.role().ports() == Ports.TWO_POLES)
                 .filter(part -> net(Terminal.plus(part.id()), Set.of()).contains(Terminal.minus(part.id())))
                 .toList();
-    }
-
-    /**
-     * What guards a cable from one of its ends.
-     *
-     * @param link the cable
-     * @param end the terminal it is fed from there
-     * @param boxes the boxes of cells that feed it from there
-     * @param fuses the fuses all current from there passes; empty if some of it passes none
-     */
-    public record Guard(Link link, Terminal end, List<Part> boxes, List<Part> fuses) {}
-
-    /**
-     * What guards a cable, from each end that a box of cells feeds: current that comes from a box, through the cable, to
-     * the other pole of a consumer. Each conductor of a cable counts by itself.
-     */
-    public List<Guard> guards(Link link) {
-        var guards = new ArrayList<Guard>();
-        for (Bond cable : bonds(link.id())) {
-            for (Terminal end : List.of(cable.from(), cable.to())) {
-                List<Part> boxes = parts(Role.BATTERY).stream()
-                        .filter(box -> feeds(end, cable, box, bond -> true))
-                        .toList();
-                if (!boxes.isEmpty()) {
-                    guards.add(new Guard(link, end, boxes, fuses(end, cable, boxes)));
-                }
-            }
-        }
-        return guards;
-    }
-
-    /** Whether current of a box reaches the end of a cable with the box's other pole free to close the loop. */
-    private boolean feeds(Terminal end, Bond cable, Part box, Predicate<Bond> conducts) {
-        Predicate<Bond> passes = bond ->
-                conducts.test(bond) && !bond.equals(cable) && bond.kind().isConductor();
-        Set<Terminal> near = reach(end, passes);
-        for (Bond source : bonds(box.id())) {
-            for (Terminal pole : List.of(source.from(), source.to())) {
-                if (near.contains(pole)) {
-                    Set<Terminal> far = reach(
-                            source.beyond(pole),
-                            bond -> conducts.test(bond)
-                                    && !bond.equals(cable)
-                                    && !bond.equals(source)
-                                    && bond.kind() != Bond.Kind.CONSUMER);
-                    if (far.stream().anyMatch(this::isConsumer) && far.stream().noneMatch(near::contains)) {
-                        return true;
-                    }
-                }
-            }
-        }
-        return false;
-    }
-
-    private boolean isConsumer(Terminal terminal) {
-        Part part = parts.get(terminal.part());
-        return part != null
-                && part.role() != null
-                && part.role().ports() == Ports.TWO_POLES
-                && part.role() != Role.BATTERY;
-    }
-
-    private List<Part> fuses(Terminal end, Bond cable, List<Part> boxes) {
-        boolean isOpen = boxes.stream().anyMatch(box -> feeds(end, cable, box, bond -> bond.kind() != Bond.Kind.FUSE));
-        return isOpen
-                ? List.of()
-                : parts(Role.FUSE).stream()
-                        .filter(fuse -> boxes.stream()
-                                .anyMatch(box -> !feeds(
-                                        end, cable, box, bond -> !bond.id().equals(fuse.id()))))
-                        .toList();
     }
 
     /**

@@ -2,10 +2,10 @@ package kerbfolio.car;
 
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import kerbfolio.car.Circuit.Bus;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
@@ -27,12 +27,12 @@ public final class Filling {
     private final List<Part> contactors = new ArrayList<>();
     private final @Nullable Capacitors capacitors;
 
-    Filling(Evidence evidence, @Nullable Pack pack, Circuit circuit) {
+    Filling(Evidence evidence, @Nullable Pack pack, Circuit circuit, Function<Bus, Capacitors> of) {
         this.evidence = evidence;
         this.precharge = pack == null ? null : pack.precharge();
         String id = precharge == null ? null : precharge.resistor();
         this.resistor = id == null ? null : circuit.part(id).orElse(null);
-        var filled = new LinkedHashSet<Part>();
+        var filled = new HashSet<Part>();
         if (resistor != null) {
             List<String> ids = circuit.contactors().stream().map(Part::id).toList();
             filled.addAll(filled(circuit, resistor, ids));
@@ -44,7 +44,8 @@ public final class Filling {
                 }
             }
         }
-        this.capacitors = filled.isEmpty() ? null : new Capacitors(evidence, new Bus(List.copyOf(filled)));
+        List<Part> inOrder = circuit.parts().stream().filter(filled::contains).toList();
+        this.capacitors = filled.isEmpty() ? null : of.apply(new Bus(inOrder));
     }
 
     private static List<Part> filled(Circuit circuit, Part resistor, List<String> open) {

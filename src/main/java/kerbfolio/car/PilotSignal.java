@@ -32,7 +32,8 @@ final class PilotSignal {
      *
      * @param to the duty it ends at, %
      * @param ends whether that duty belongs to it
-     * @param current offset and slope as written; both empty where no current is said
+     * @param offset as written; empty where no current is said
+     * @param slope as written; empty where no current is said
      * @param meaning what the signal says
      */
     private record Band(String to, boolean ends, String offset, String slope, String meaning) {

@@ -2,9 +2,13 @@ package kerbfolio.checks;
 
 import java.util.List;
 import kerbfolio.check.Check;
+import kerbfolio.checks.highvoltage.BackVoltage;
 import kerbfolio.checks.highvoltage.Bonding;
 import kerbfolio.checks.highvoltage.BusDischarge;
+import kerbfolio.checks.highvoltage.CableAmpacity;
 import kerbfolio.checks.highvoltage.CableColour;
+import kerbfolio.checks.highvoltage.CableProtection;
+import kerbfolio.checks.highvoltage.CableVoltage;
 import kerbfolio.checks.highvoltage.CellMonitoring;
 import kerbfolio.checks.highvoltage.CellSpread;
 import kerbfolio.checks.highvoltage.CellTemperatureLimits;
@@ -12,7 +16,15 @@ import kerbfolio.checks.highvoltage.CellVoltageLimits;
 import kerbfolio.checks.highvoltage.ChargeStop;
 import kerbfolio.checks.highvoltage.ChargeTime;
 import kerbfolio.checks.highvoltage.ColdCharge;
+import kerbfolio.checks.highvoltage.ContactorFuse;
+import kerbfolio.checks.highvoltage.ContactorPolarity;
 import kerbfolio.checks.highvoltage.DecayTime;
+import kerbfolio.checks.highvoltage.FaultWithstand;
+import kerbfolio.checks.highvoltage.FuseBreaking;
+import kerbfolio.checks.highvoltage.FuseContinuous;
+import kerbfolio.checks.highvoltage.FuseGuardsCable;
+import kerbfolio.checks.highvoltage.FuseLetThrough;
+import kerbfolio.checks.highvoltage.FuseVoltage;
 import kerbfolio.checks.highvoltage.InterlockLoop;
 import kerbfolio.checks.highvoltage.IsolationCoverage;
 import kerbfolio.checks.highvoltage.IsolationResistance;
@@ -21,18 +33,22 @@ import kerbfolio.checks.highvoltage.MeasuredDecay;
 import kerbfolio.checks.highvoltage.MonitorActions;
 import kerbfolio.checks.highvoltage.MonitorDisplayValue;
 import kerbfolio.checks.highvoltage.MonitorTestResistor;
+import kerbfolio.checks.highvoltage.PackCurrent;
 import kerbfolio.checks.highvoltage.PartJoined;
 import kerbfolio.checks.highvoltage.PilotCurrent;
 import kerbfolio.checks.highvoltage.PolesApart;
 import kerbfolio.checks.highvoltage.Precharge;
 import kerbfolio.checks.highvoltage.PrechargeEnergy;
 import kerbfolio.checks.highvoltage.PrechargePeak;
+import kerbfolio.checks.highvoltage.ReverseBreaking;
 import kerbfolio.checks.highvoltage.StayLive;
 import kerbfolio.checks.highvoltage.StoredEnergyX;
 import kerbfolio.checks.highvoltage.StoredEnergyY;
+import kerbfolio.checks.highvoltage.StringFuse;
 import kerbfolio.checks.highvoltage.SupplyCurrent;
 import kerbfolio.checks.highvoltage.TouchProtection;
 import kerbfolio.checks.highvoltage.VoltageClass;
+import kerbfolio.checks.highvoltage.VoltageDrop;
 import kerbfolio.checks.highvoltage.VoltageWindow;
 import kerbfolio.checks.highvoltage.WarningSymbol;
 import kerbfolio.checks.weight.AxleMargin;
@@ -115,7 +131,23 @@ public final class CheckList {
             new CellSpread(),
             new PilotCurrent(),
             new SupplyCurrent(),
-            new ChargeTime());
+            new ChargeTime(),
+            new PackCurrent(),
+            new CableAmpacity(),
+            new CableVoltage(),
+            new VoltageDrop(),
+            new FuseVoltage(),
+            new FuseContinuous(),
+            new FuseBreaking(),
+            new FuseGuardsCable(),
+            new FuseLetThrough(),
+            new FaultWithstand(),
+            new CableProtection(),
+            new StringFuse(),
+            new ContactorFuse(),
+            new ReverseBreaking(),
+            new ContactorPolarity(),
+            new BackVoltage());
 
     private CheckList() {}
 }

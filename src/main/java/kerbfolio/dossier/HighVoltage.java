@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
+import kerbfolio.car.Guards;
 import kerbfolio.car.TractionPack;
 import kerbfolio.check.Examination;
 import kerbfolio.formula.Term;
@@ -66,10 +67,10 @@ public record HighVoltage(
                 Checklist.of(car.job(), examinations, system),
                 car.job().links().stream()
                         .filter(link -> link.kind().isCable())
-                        .map(link -> cable(link, circuit))
+                        .map(link -> cable(link, car.guards()))
                         .toList(),
                 circuit.parts(Role.FUSE).stream()
-                        .map(part -> fuse(part, circuit))
+                        .map(part -> fuse(part, car))
                         .toList());
     }
 
@@ -86,7 +87,7 @@ public record HighVoltage(
                 .toList();
     }
 
-    private static CableLine cable(Link link, Circuit circuit) {
+    private static CableLine cable(Link link, Guards guards) {
         return new CableLine(
                 link.id(),
                 Head.or(link.from()) + " to " + Head.or(link.to()),
@@ -95,7 +96,7 @@ public record HighVoltage(
                 and(link.voltage(), link.maxTemperature()),
                 link.ampacityAt() == null ? Head.or(link.ampacity()) : link.ampacity() + " at " + link.ampacityAt(),
                 Head.or(link.ambient()),
-                guards(link, circuit),
+                guards(link, guards),
                 Head.or(link.colour()),
                 link.place() == null ? Head.or(null) : link.place().toString().replace('-', ' '));
     }
@@ -109,25 +110,25 @@ public record HighVoltage(
     }
 
     /** The fuses of a cable, from whichever end it is fed. */
-    private static String guards(Link link, Circuit circuit) {
-        List<Circuit.Guard> guards = circuit.guards(link);
-        if (guards.isEmpty()) {
+    private static String guards(Link link, Guards guards) {
+        List<Guards.Guard> found = guards.of(link);
+        if (found.isEmpty()) {
             return Head.or(null);
         }
-        String fuses = guards.stream()
+        String fuses = found.stream()
                 .flatMap(guard -> guard.fuses().stream())
                 .map(Part::id)
                 .distinct()
                 .collect(Collectors.joining(", "));
-        boolean isBare = guards.stream().anyMatch(guard -> guard.fuses().isEmpty());
+        boolean isBare = found.stream().anyMatch(guard -> guard.fuses().isEmpty());
         return isBare ? (fuses.isEmpty() ? "no fuse" : fuses + "; from one side no fuse") : fuses;
     }
 
-    private static FuseLine fuse(Part part, Circuit circuit) {
+    private static FuseLine fuse(Part part, Car car) {
         Fuse fuse = part.fuse();
-        String guarded = circuit.links().stream()
+        String guarded = car.circuit().links().stream()
                 .filter(link -> link.kind().isCable())
-                .filter(link -> circuit.guards(link).stream()
+                .filter(link -> car.guards().of(link).stream()
                         .anyMatch(guard -> guard.fuses().contains(part)))
                 .map(Link::id)
                 .collect(Collectors.joining(", "));

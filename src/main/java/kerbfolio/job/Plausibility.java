@@ -36,6 +36,14 @@ final class Plausibility {
             weighing("weighings.as-delivered", job.weighings().asDelivered());
         }
         job.parts().forEach(this::protection);
+        for (Link link : job.links()) {
+            if (link.size() != null && ConductorSize.of(link.size()).isEmpty()) {
+                complaints.add(
+                        "links[" + link.id() + "].size",
+                        Quoted.of(link.size())
+                                + " is no size of a conductor; write it as marked, such as 50 mm², 1/0 AWG or 250 kcmil");
+            }
+        }
         for (Instrument instrument : job.instruments()) {
             if (instrument.fixed() != null && instrument.fixed().unit().text().isEmpty()) {
                 complaints.add(

@@ -15,6 +15,7 @@ public enum Source {
     IEC_60287("IEC 60287-1-1, Electric cables, calculation of the current rating"),
     IEC_60364_5_54("IEC 60364-5-54, Low-voltage electrical installations, protective conductors"),
     IEC_61851("IEC 61851-1, Electric vehicle conductive charging system"),
+    IEC_60028("IEC 60028, International standard of resistance for copper"),
     ASTM_B258("ASTM B258, Standard nominal diameters of solid round wires used as electrical conductors"),
     STATICS("Statics of a rigid body on two axles"),
     DYNAMICS("Free vibration of a mass on a spring"),

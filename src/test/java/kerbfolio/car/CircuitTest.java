@@ -71,7 +71,7 @@ class CircuitTest {
     private List<String> guards(String link) {
         return circuit.links().stream()
                 .filter(l -> l.id().equals(link))
-                .flatMap(l -> circuit.guards(l).stream())
+                .flatMap(l -> car.guards().of(l).stream())
                 .flatMap(guard -> guard.fuses().stream())
                 .map(Part::id)
                 .distinct()

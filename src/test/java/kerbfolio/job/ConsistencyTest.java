@@ -49,6 +49,23 @@ class ConsistencyTest {
     }
 
     @Test
+    void aConductorIsMarkedWithASize() {
+        assertEquals(
+                List.of(
+                        "links > a > size: `50` is no size of a conductor; write it as marked, such as 50 mm², 1/0 AWG or 250 kcmil",
+                        "links > b > size: `5/0 AWG` is no size of a conductor; write it as marked, such as 50 mm², 1/0 AWG or 250 kcmil",
+                        "links > c > size: `0 mm²` is no size of a conductor; write it as marked, such as 50 mm², 1/0 AWG or 250 kcmil"),
+                sheet.complaints("""
+                        parts: [{id: x, role: battery}, {id: y, role: heater}]
+                        links:
+                          - {id: a, kind: high-voltage, from: x/+, to: y/+, size: ▸50}
+                          - {id: b, kind: high-voltage, from: x/+, to: y/+, size: ▸5/0 AWG}
+                          - {id: c, kind: high-voltage, from: x/+, to: y/+, size: ▸0 mm²}
+                          - {id: d, kind: high-voltage, from: x/+, to: y/+, size: 1/0 AWG}
+                        """));
+    }
+
+    @Test
     void anInstrumentReadsWhatItsErrorIsIn() {
         assertEquals(
                 List.of("weighings > as-delivered > instrument: `tape` has a fixed error of 1 mm and cannot"

@@ -84,7 +84,8 @@ public final class Bonding implements Check {
                         term -> term.amount().orElseThrow().si()
                                 + term.amount().orElseThrow().expanded()))
                 .or(() -> ofPart.stream().findFirst())
-                .orElseGet(() -> Absent.unrecorded("readings.bonding", "bonding of " + part.id(), "Ω"));
+                .orElseGet(
+                        () -> Absent.unrecorded("readings.bonding[" + part.id() + "]", "bonding of " + part.id(), "Ω"));
     }
 
     private static Term resistance(String path, BondingReading reading, Car car, Term least) {

@@ -21,6 +21,8 @@ import kerbfolio.job.Role;
 
 /** A connector the loop does not pass is pulled under load, and the pack never hears of it. */
 public final class InterlockLoop implements Check {
+    private static final Term UNRECORDED = Absent.unrecorded("links[interlock]", "interlock loop", "1");
+
     @Override
     public String question() {
         return "Does an interlock loop pass every high-voltage connector that parts by hand?";
@@ -38,11 +40,7 @@ public final class InterlockLoop implements Check {
                 .toList();
         var findings = new ArrayList<Finding>();
         findings.add(finding(
-                "interlock loop",
-                loops.isEmpty()
-                        ? Absent.unrecorded("links", "interlock loop", "1")
-                        : count("links", "interlock loops", loops, ""),
-                limits));
+                "interlock loop", loops.isEmpty() ? UNRECORDED : count("links", "interlock loops", loops, ""), limits));
         for (Part part : Cases.exposed(car)) {
             if (part.role() == Role.INLET) {
                 continue; // the control pilot of the charge lead watches it
@@ -72,7 +70,7 @@ public final class InterlockLoop implements Check {
         List<Link> passing =
                 loops.stream().filter(loop -> loop.through().contains(id)).toList();
         return loops.isEmpty()
-                ? Absent.unrecorded("links", "interlock loop through " + id, "1")
+                ? UNRECORDED
                 : count(path, "interlock loops through " + id, passing, "no recorded loop passes it");
     }
 

@@ -41,15 +41,13 @@ public final class IsolationCoverage implements Check {
                 .filter(part -> !Cases.isEnclosed(part, car))
                 .map(part -> Finding.judged(
                         part.id(),
-                        recorded.isEmpty() ? unmeasured(part) : readings(part, usable),
+                        recorded.isEmpty()
+                                ? Absent.unrecorded("readings.isolation", "isolation of the circuit", "1")
+                                : readings(part, usable),
                         limits,
                         "isolation-coverage"))
                 .toList();
         return Cases.orAsk(findings, "parts", "high-voltage parts", limits, "isolation-coverage");
-    }
-
-    private static Term unmeasured(Part part) {
-        return Absent.unrecorded("readings.isolation", "isolation with " + part.id() + " joined", "1");
     }
 
     private static Term readings(Part part, List<Isolation> usable) {

@@ -24,7 +24,7 @@ final class Marking {
         }
         return photo(car, id)
                 .map(path -> Evidence.observed(path, name, true, null, null))
-                .orElseGet(() -> Absent.unrecorded("labels", name, "1"));
+                .orElseGet(() -> Absent.unrecorded("labels[" + id + "]", name, "1"));
     }
 
     private static Optional<String> photo(Car car, String id) {

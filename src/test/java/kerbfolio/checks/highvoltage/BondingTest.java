@@ -80,7 +80,7 @@ class BondingTest {
     void aPartNobodyMeasuredIsNoEvidence() {
         var found = job.drop("readings.bonding", "heater").found(new Bonding(), "heater");
         assertEquals(Verdict.NO_EVIDENCE, found.verdict());
-        assertEquals(List.of("readings.bonding"), found.missing());
+        assertEquals(List.of("readings.bonding[heater]"), found.missing());
     }
 
     @Test

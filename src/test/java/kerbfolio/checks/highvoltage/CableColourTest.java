@@ -54,7 +54,7 @@ class CableColourTest {
     @Test
     void aColourNobodyRecordedIsNoEvidence() {
         job.alter("links", "c-plus", "colour: orange, ", "");
-        assertEquals(List.of("labels"), found().missing());
+        assertEquals(List.of("labels[c-plus]"), found().missing());
         assertEquals(List.of("links"), JobText.blank().found(new CableColour()).missing());
     }
 

@@ -72,7 +72,8 @@ class InterlockLoopTest {
         assertEquals(Verdict.NO_EVIDENCE, found("interlock loop").verdict());
         assertEquals(Verdict.NO_EVIDENCE, found("heater-plug").verdict());
         assertEquals(
-                List.of("links"), JobText.blank().found(new InterlockLoop()).missing());
+                List.of("links[interlock]"),
+                JobText.blank().found(new InterlockLoop()).missing());
         assertEquals(Optional.of(Gate.ENERGISE), new InterlockLoop().gate());
     }
 }

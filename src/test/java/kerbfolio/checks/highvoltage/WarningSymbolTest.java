@@ -49,7 +49,8 @@ class WarningSymbolTest {
     @Test
     void aCaseNobodyLookedAtIsNoEvidence() {
         assertEquals(
-                List.of("labels"), job.found(new WarningSymbol(), "front-box").missing());
+                List.of("labels[front-box]"),
+                job.found(new WarningSymbol(), "front-box").missing());
         assertEquals(
                 List.of("parts"), JobText.blank().found(new WarningSymbol()).missing());
     }

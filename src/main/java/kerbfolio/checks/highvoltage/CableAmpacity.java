@@ -1,0 +1,41 @@
+package kerbfolio.checks.highvoltage;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import kerbfolio.car.Car;
+import kerbfolio.check.Check;
+import kerbfolio.check.Finding;
+import kerbfolio.check.Limits;
+import kerbfolio.job.Gate;
+
+/** A cable that is thick enough on a bench is too thin beside a hot motor. */
+public final class CableAmpacity implements Check {
+    @Override
+    public String question() {
+        return "Does every cable of the drive carry its current without end where it runs?";
+    }
+
+    @Override
+    public Optional<Gate> gate() {
+        return Optional.of(Gate.ENERGISE);
+    }
+
+    @Override
+    public Stream<Finding> examine(Car car, Limits limits) {
+        Loop drive = Loop.ofDrives(car);
+        return Subjects.each(
+                Subjects.cables(car).stream()
+                        .filter(cable -> drive.has(cable.id()))
+                        .toList(),
+                cable -> Finding.judged(
+                        cable.id(),
+                        CurrentUse.of(
+                                cable.id(),
+                                Duty.DRIVE_CONTINUOUS.current(car),
+                                drive.sharing(cable.id()),
+                                car.conductor(cable).ampacity()),
+                        limits,
+                        "cable-ampacity"),
+                Subjects.unrecorded("cables of the drive", "links", limits, "cable-ampacity"));
+    }
+}

@@ -1,0 +1,34 @@
+package kerbfolio.checks.highvoltage;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import kerbfolio.car.Car;
+import kerbfolio.check.Check;
+import kerbfolio.check.Finding;
+import kerbfolio.check.Limits;
+import kerbfolio.job.Gate;
+import kerbfolio.job.LinkKind;
+
+/** Insulation that is made for less than the full pack fails where nobody looks. */
+public final class CableVoltage implements Check {
+    @Override
+    public String question() {
+        return "Is every cable rated for the highest voltage of the pack?";
+    }
+
+    @Override
+    public Optional<Gate> gate() {
+        return Optional.of(Gate.ENERGISE);
+    }
+
+    @Override
+    public Stream<Finding> examine(Car car, Limits limits) {
+        return Subjects.each(
+                car.job().links().stream()
+                        .filter(link -> link.kind() == LinkKind.HIGH_VOLTAGE || link.kind() == LinkKind.PHASE)
+                        .toList(),
+                cable -> Finding.judged(
+                        cable.id(), VoltageUse.of(car, car.conductor(cable).voltage()), limits, "cable-voltage"),
+                Subjects.unrecorded("cables", "links", limits, "cable-voltage"));
+    }
+}

@@ -1,0 +1,42 @@
+package kerbfolio.checks.highvoltage;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import kerbfolio.car.Car;
+import kerbfolio.check.Check;
+import kerbfolio.check.Finding;
+import kerbfolio.check.Limits;
+import kerbfolio.job.Gate;
+import kerbfolio.job.Role;
+
+/** Under regeneration and in charge the current runs backward, and a marked contactor opens less of it. */
+public final class ReverseBreaking implements Check {
+    @Override
+    public String question() {
+        return "Does every contactor open what runs backward through it?";
+    }
+
+    @Override
+    public Optional<Gate> gate() {
+        return Optional.of(Gate.ENERGISE);
+    }
+
+    @Override
+    public Stream<Finding> examine(Car car, Limits limits) {
+        Loop drive = Loop.ofDrives(car);
+        return Subjects.each(
+                drive.parts(Role.CONTACTOR),
+                contactor -> Finding.judged(
+                        contactor.id(),
+                        Subjects.worst(Stream.of(Duty.REGENERATION, Duty.CHARGE)
+                                .map(duty -> CurrentUse.of(
+                                        contactor.title() + " in " + duty,
+                                        duty.current(car),
+                                        drive.sharing(contactor.id()),
+                                        car.contactor(contactor).reverseBreakingCurrent()))
+                                .toList()),
+                        limits,
+                        "reverse-breaking"),
+                Subjects.unrecorded("contactors of the drive", "parts", limits, "reverse-breaking"));
+    }
+}
