@@ -2,6 +2,7 @@ package kerbfolio.procedure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import kerbfolio.car.Car;
 import kerbfolio.car.LiveParts;
@@ -9,6 +10,7 @@ import kerbfolio.check.Limit;
 import kerbfolio.check.Limits;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Term;
+import kerbfolio.job.ChargerRatings;
 import kerbfolio.job.Motor;
 import kerbfolio.job.MotorKind;
 import kerbfolio.job.Part;
@@ -34,7 +36,7 @@ final class LiveList {
                     car.circuit().disconnects().stream().map(Part::id).toList());
             list.cells(live);
             list.sockets();
-            list.capacitors();
+            list.capacitors(live);
             list.consumers(live);
         }
         return List.copyOf(list.list);
@@ -83,11 +85,11 @@ final class LiveList {
         }
     }
 
-    /** A capacitor nobody recorded may be there all the same. */
-    private void capacitors() {
+    /** A capacitor nobody recorded may be there all the same; a bus the cells keep live never empties. */
+    private void capacitors(LiveParts live) {
         List<String> out = car.circuit().disconnects().stream().map(Part::id).toList();
-        car.circuit()
-                .buses(out)
+        car.circuit().buses(out).stream()
+                .filter(bus -> !mayBeLive(live.betweenPoles(bus.parts().get(0))))
                 .forEach(bus -> add(
                         Said.parts(bus.parts()),
                         POLES,
@@ -131,10 +133,12 @@ final class LiveList {
 
     private void inlet(Part part) {
         String mains = car.job().parts().stream()
-                .filter(charger ->
-                        charger.charger() != null && charger.charger().inputVoltage() != null)
+                .map(Part::charger)
+                .filter(Objects::nonNull)
+                .map(ChargerRatings::inputVoltage)
+                .filter(Objects::nonNull)
                 .findFirst()
-                .map(charger -> charger.charger().inputVoltage() + " mains")
+                .map(volts -> volts + " mains")
                 .orElse("mains");
         boolean isDirect = car.circuit().part(part.id()).isPresent();
         list.add(new Live(
@@ -156,11 +160,13 @@ final class LiveList {
 
     private void turning(Part part) {
         Motor motor = part.motor();
-        boolean isKnown = motor != null && motor.backVoltage() != null && motor.backVoltageAt() != null;
+        String made = motor == null || motor.backVoltage() == null || motor.backVoltageAt() == null
+                ? "not known"
+                : motor.backVoltage() + " at " + motor.backVoltageAt();
         list.add(new Live(
                 Said.part(part) + ", its cables and the inverter",
                 "phase and phase, and the poles of the inverter",
-                isKnown ? motor.backVoltage() + " at " + motor.backVoltageAt() : "not known",
+                made,
                 (motor == null || motor.kind() == null ? "kind of motor not recorded: " : "magnet motor: ")
                         + "while the motor or a driven wheel turns, more the faster"));
     }

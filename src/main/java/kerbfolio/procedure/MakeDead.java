@@ -53,12 +53,12 @@ public record MakeDead(
         steps.addAll(opened(car));
         Wait wait = car.waitFor(limits.term("low-voltage", "V"));
         steps.add(Step.of(
-                        "Wait " + wait.minutes() + " minutes.",
-                        List.of("Decided by: " + wait.reason() + "."),
-                        "Capacitors empty by themselves in this time, if nothing in them is broken. The wait is not the"
-                                + " proof; the reading is.",
-                        Step.blank("out at"),
-                        Step.blank("wait over at")));
+                "Wait " + wait.minutes() + " minutes.",
+                List.of("Decided by: " + wait.reason() + "."),
+                "Capacitors empty by themselves in this time, if nothing in them is broken. The wait is not the"
+                        + " proof; the reading is.",
+                Step.blank("out at"),
+                Step.blank("wait over at")));
         steps.addAll(new Proof(car, low).steps());
         return new MakeDead(
                 isDerived,
@@ -69,7 +69,8 @@ public record MakeDead(
                 List.copyOf(steps),
                 LiveList.of(car, limits),
                 touched(car),
-                limit.map(l -> l.value() + ": " + l.meaning() + ", " + l.origin()).orElse(Said.CONSULT),
+                limit.map(l -> l.value() + ": " + l.meaning() + ", " + l.origin())
+                        .orElse(Said.CONSULT),
                 CAUTIONS);
     }
 
@@ -79,7 +80,7 @@ public record MakeDead(
         touched.add("the cover of the test point at "
                 + orAny(
                         car.job().parts().stream()
-                                .filter(part -> part.testPoint() != null)
+                                .filter(part -> part.testPoint() != null || part.role() == Role.INVERTER)
                                 .toList(),
                         "the place you have consulted on"));
         return List.copyOf(touched);
@@ -92,7 +93,7 @@ public record MakeDead(
     private static List<Step> switchedOff(Car car) {
         var steps = new ArrayList<Step>();
         steps.add(Step.of(
-                "Pull out the charge lead.",
+                        "Pull out the charge lead.",
                         named(car, Role.INLET, "inlet"),
                         "While a lead is in, inlet and charger are live and contactors may close by themselves. Tag the"
                                 + " inlet.")
@@ -108,8 +109,7 @@ public record MakeDead(
                         "Contactors lose their hold and converters stop. The clamp must not spring back.")
                 .with("insulating cap or tape")
                 .showing(car.job(), of(car, Role.AUXILIARY_BATTERY)));
-        List<Part> motors =
-                car.job().parts().stream().filter(LiveList::isMotor).toList();
+        List<Part> motors = car.job().parts().stream().filter(LiveList::isMotor).toList();
         if (motors.isEmpty() || motors.stream().anyMatch(LiveList::maySpin)) {
             steps.add(Step.of(
                             "Hold the wheels.",

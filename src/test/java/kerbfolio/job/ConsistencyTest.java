@@ -56,6 +56,7 @@ class ConsistencyTest {
                         "links > b > size: `5/0 AWG` is no size of a conductor; write it as marked, such as 50 mm², 1/0 AWG or 250 kcmil",
                         "links > c > size: `0 mm²` is no size of a conductor; write it as marked, such as 50 mm², 1/0 AWG or 250 kcmil"),
                 sheet.complaints("""
+                        parts: [{id: x, role: battery}, {id: y, role: heater}]
                         links:
                           - {id: a, kind: high-voltage, from: x/+, to: y/+, size: ▸50}
                           - {id: b, kind: high-voltage, from: x/+, to: y/+, size: ▸5/0 AWG}

@@ -25,7 +25,7 @@ class MakeDeadPagesTest {
                 "socket of service disconnect",
                 "370 V",
                 "Hands go only to",
-                "Wait 10 minutes.",
+                "Wait 5 minutes.",
                 "The wait is not the proof; the reading is.",
                 "at most 60 V",
                 "NOT DEAD",

@@ -64,6 +64,13 @@ class LiveListTest {
     }
 
     @Test
+    void aBusTheCellsKeepLiveIsNotSaidToEmpty() {
+        job.add("links", "{ id: past, kind: busbar, from: rear-fuse/2, to: front-box/- }");
+        assertTrue(line("junction box, inverter", "until").isEmpty());
+        assertEquals("370 V", volts("inverter", "always: no service disconnect"));
+    }
+
+    @Test
     void whatMayFeedBackIsNamedUnlessSomebodySaysThatItCannot() {
         assertTrue(line("converter", "nobody says").isEmpty());
         job.alter("parts", "converter", ", feeds-back: no", "");

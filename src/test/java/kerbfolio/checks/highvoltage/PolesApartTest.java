@@ -30,7 +30,9 @@ class PolesApartTest {
         job.alter("links", "c-heater-minus", "junction-box/-", "heater-fuse/1");
         assertEquals(1, of("heater").value());
         assertEquals(Verdict.NOT_MET, of("heater").verdict());
-        assertEquals("its poles are joined through c-heater-plus, heater-fuse, c-heater-minus", of("heater").why());
+        assertEquals(
+                "its poles are joined through c-heater-plus, heater-fuse, c-heater-minus",
+                of("heater").why());
         assertEquals(Verdict.MET, of("inverter").verdict());
     }
 
