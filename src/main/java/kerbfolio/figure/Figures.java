@@ -18,7 +18,8 @@ public final class Figures {
                         AxleMargins.of(dossier),
                         CircuitDrawing.of(dossier),
                         LocationPlan.of(dossier),
-                        DecayCurves.of(dossier))
+                        DecayCurves.of(dossier),
+                        FuseCurves.of(dossier))
                 .<Figure>flatMap(Optional::stream)
                 .toList();
     }
