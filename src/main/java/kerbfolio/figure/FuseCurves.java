@@ -47,10 +47,12 @@ final class FuseCurves implements Figure {
         String words() {
             return name + ": melts at "
                     + points.stream()
-                            .map(point -> point.current().text() + " in " + point.time().text())
+                            .map(point -> point.current().text() + " in "
+                                    + point.time().text())
                             .collect(Collectors.joining(", "))
                     + (melting.isKnown() ? "; by a short circuit in " + melting.text() : "")
-                    + cable.map(least -> "; smallest cable it guards: " + least.id()).orElse("");
+                    + cable.map(least -> "; smallest cable it guards: " + least.id())
+                            .orElse("");
         }
     }
 
@@ -79,8 +81,7 @@ final class FuseCurves implements Figure {
         for (Part part : car.circuit().contactors()) {
             Value value = Value.of(car.contactor(part).breakingCurrent(), dossier.units());
             if (value.isKnown() && value.si() > 0) {
-                contactors.merge(
-                        value.text(), value, (one, other) -> one);
+                contactors.merge(value.text(), value, (one, other) -> one);
             }
         }
     }
@@ -123,7 +124,10 @@ final class FuseCurves implements Figure {
                 .filter(link -> link.kind().isCable())
                 .filter(link -> car.guards().of(link).stream()
                         .flatMap(guard -> guard.ways().stream())
-                        .flatMap(way -> way.fuses().stream().min(Comparator.comparingDouble(each -> rating(car, each))).stream())
+                        .flatMap(way ->
+                                way.fuses().stream()
+                                        .min(Comparator.comparingDouble(each -> rating(car, each)))
+                                        .stream())
                         .anyMatch(fuse::equals))
                 .map(car::conductor)
                 .map(conductor -> withstand(dossier, conductor))
@@ -169,8 +173,7 @@ final class FuseCurves implements Figure {
                                         prospective.isKnown()
                                                 ? Stream.of("prospective current " + prospective.text())
                                                 : Stream.empty(),
-                                        contactors.keySet().stream()
-                                                .map(current -> "contactor breaks " + current)))
+                                        contactors.keySet().stream().map(current -> "contactor breaks " + current)))
                         .collect(Collectors.joining(". "))
                 + ".";
     }
@@ -231,7 +234,8 @@ final class FuseCurves implements Figure {
         }
         for (int i = 0; i < curves.size(); i++) {
             List<double[]> points = curves.get(i).points().stream()
-                    .map(point -> new double[] {point.current().si(), point.time().si()})
+                    .map(point ->
+                            new double[] {point.current().si(), point.time().si()})
                     .toList();
             chart.joined(String.valueOf(i + 1), points, Line.THIN);
             points.forEach(point -> chart.dot(point[0], point[1], true));
