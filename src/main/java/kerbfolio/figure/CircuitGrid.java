@@ -16,10 +16,7 @@ import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
 import kerbfolio.car.Potentials;
 import kerbfolio.car.Terminal;
-<<<<<<< HEAD
 import kerbfolio.figure.Columns.Column;
-=======
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
 import kerbfolio.job.Link;
 import kerbfolio.job.LinkKind;
 import kerbfolio.job.Part;
@@ -97,14 +94,9 @@ final class CircuitGrid {
     private void packSide() {
         var groups = new LinkedHashMap<String, List<Part>>();
         for (Part part : circuit.parts()) {
-<<<<<<< HEAD
             if (columns.isIn(part, Column.CELLS)
                     || columns.isIn(part, Column.PROTECTION)
                     || columns.isIn(part, Column.SWITCHING)) {
-=======
-            Column column = columns.get(part.id());
-            if (column == Column.CELLS || column == Column.PROTECTION || column == Column.SWITCHING) {
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
                 groups.computeIfAbsent(outermost(part), key -> new ArrayList<>())
                         .add(part);
             }
@@ -216,11 +208,7 @@ final class CircuitGrid {
         if (columns.isIn(part, Column.CELLS)) {
             return new Stand(part, Stand.Look.CELLS, List.of(), 0, 0, CELLS, false);
         }
-<<<<<<< HEAD
         if (columns.isIn(part, Column.CONSUMERS)) {
-=======
-        if (column == Column.CONSUMERS) {
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
             return new Stand(part, Stand.Look.BLOCK, Stand.lines(part.title(), INSIDE), 0, 0, BLOCK, false);
         }
         List<String> name = Stand.lines(part.title(), LETTERS);
@@ -236,13 +224,8 @@ final class CircuitGrid {
         for (Part block : blocks) {
             order.put(
                     block.id(),
-<<<<<<< HEAD
                     columns.joined(block.id()).stream()
                             .flatMap(link -> Stream.of(Columns.end(link.from()), Columns.end(link.to())))
-=======
-                    joined(block.id()).stream()
-                            .flatMap(link -> Stream.of(end(link.from()), end(link.to())))
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
                             .mapToInt(id ->
                                     branches.stream().map(Part::id).toList().indexOf(id))
                             .filter(index -> index >= 0)
@@ -288,11 +271,7 @@ final class CircuitGrid {
                                     part,
                                     Stand.Look.BESIDE,
                                     Stand.lines(part.title(), INSIDE),
-<<<<<<< HEAD
                                     columns.left(Column.CONSUMERS),
-=======
-                                    left[Column.CONSUMERS.ordinal()],
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
                                     rows + 1,
                                     2,
                                     false));
@@ -303,15 +282,9 @@ final class CircuitGrid {
     }
 
     private void rails() {
-<<<<<<< HEAD
         columns.hub().ifPresent(part -> {
             put(new Stand(
                     part, Stand.Look.RAILS, List.of(part.title()), columns.left(Column.RAILS), 2, rows - 2, false));
-=======
-        hub.ifPresent(part -> {
-            put(new Stand(
-                    part, Stand.Look.RAILS, List.of(part.title()), left[Column.RAILS.ordinal()], 2, rows - 2, false));
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
             var members = new LinkedHashSet<String>();
             members.add(part.id());
             columns.in(Column.BRANCH).stream()

@@ -69,20 +69,12 @@ final class LocationPlan implements Figure {
         return (hasSide ? ground() + HEAD : below()) + ROOM;
     }
 
-<<<<<<< HEAD
     private Legend legend() {
         var entries = new ArrayList<Legend.Entry>();
         whereabouts
                 .numbered()
                 .forEach((number, spot) ->
                         entries.add(new Legend.Entry(String.valueOf(number), spot.words(), spot.words())));
-=======
-    private List<Entry> legend() {
-        var entries = new ArrayList<Entry>();
-        whereabouts
-                .numbered()
-                .forEach((number, spot) -> entries.add(new Entry(String.valueOf(number), spot.words(), spot.words())));
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
         for (int i = 0; i < whereabouts.runs().size(); i++) {
             Run run = whereabouts.runs().get(i);
             entries.add(new Legend.Entry(
@@ -145,12 +137,7 @@ final class LocationPlan implements Figure {
         return Words.sentences(
                 "Plan of the car, front to the left, left seen from the driver's seat; x from the front axle rearward,"
                         + " y from the centre line to the right, z above the ground.",
-<<<<<<< HEAD
                 legend.words() + ".",
-=======
-                legend.stream().map(entry -> entry.mark() + " " + entry.whole()).collect(Collectors.joining("; "))
-                        + ".",
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
                 absent().stream().map(line -> line + ".").collect(Collectors.joining(" ")));
     }
 
@@ -165,35 +152,10 @@ final class LocationPlan implements Figure {
     }
 
     private double full() {
-<<<<<<< HEAD
         int lost = absent().stream()
                 .mapToInt(line -> Words.broken(line, Words.FULL).size())
                 .sum();
         return foot() + KEY + legend.height() + LINE * (lost + 2);
-=======
-        return foot()
-                + KEY
-                + LINE
-                        * (half()
-                                + 2
-                                + absent().stream()
-                                        .mapToInt(line ->
-                                                Words.broken(line, Words.FULL).size())
-                                        .sum());
-    }
-
-    /** Lines of the first of the two columns. */
-    private int half() {
-        int whole = legend.stream().mapToInt(entry -> entry.lines().size()).sum();
-        int lines = 0;
-        for (Entry entry : legend) {
-            if (2 * lines >= whole) {
-                break;
-            }
-            lines += entry.lines().size();
-        }
-        return lines;
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
     }
 
     @Override
@@ -263,20 +225,12 @@ final class LocationPlan implements Figure {
             double[] at = on.apply(spot.place());
             mark(pen, spot, at[0], at[1]);
             String number = String.valueOf(spot.number());
-<<<<<<< HEAD
             boolean isCut = !spot.cuts().isEmpty();
             callouts.add(
                     isCut ? number + " cut: " + String.join(", ", spot.cuts()) : number,
                     number,
                     at[0],
                     at[1] - (isCut ? 8 : 0));
-=======
-            callouts.add(
-                    spot.isCut() ? number + " cut: " + spot.part().title() : number,
-                    number,
-                    at[0],
-                    at[1] - (spot.isCut() ? 8 : 0));
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
         }
         callouts.draw(pen, above, under, middle);
         for (int i = 0; i < ways.size(); i++) {

@@ -110,18 +110,11 @@ final class Whereabouts {
         Role role = part.role();
         boolean itself = role != null && (role.ports() != Role.Ports.NONE || role == Role.MOTOR);
         return itself
-<<<<<<< HEAD
                 || (isCase(part)
                         && dossier.car().job().parts().stream()
                                 .anyMatch(other -> part.id().equals(other.inside())
                                         && other.role() != null
                                         && other.role().ports() != Role.Ports.NONE));
-=======
-                || dossier.car().job().parts().stream()
-                        .anyMatch(other -> part.id().equals(other.inside())
-                                && other.role() != null
-                                && other.role().ports() != Role.Ports.NONE);
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
     }
 
     /** The part whose place is its place: itself, if it has one of its own or sits in no case, else the case. */

@@ -38,18 +38,7 @@ final class Wires {
      *
      * @param label the room for its words; null where there is none
      */
-<<<<<<< HEAD
     record Wire(Bond bond, int net, List<Point> points, Ground.@Nullable Label label) {}
-=======
-    record Wire(
-            Bond bond,
-            int net,
-            List<Point> points,
-            @Nullable Label label) {}
-
-    /** Free points of a wire beside each other, for words. */
-    record Label(String words, Point from, Point to) {}
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
 
     /** What a wire is called, from the longest form to the shortest. */
     interface Names {
@@ -144,11 +133,7 @@ final class Wires {
         Arrays.fill(cost, Integer.MAX_VALUE);
         Arrays.fill(before, -1);
         boolean[] goal = new boolean[width * height];
-<<<<<<< HEAD
         to.forEach(point -> goal[ground.node(point)] = true);
-=======
-        to.forEach(point -> goal[node(point)] = true);
->>>>>>> dbaf77d3db2fcb36912e370426c1e9df6bbbb0c9
         var open = new PriorityQueue<int[]>(
                 Comparator.<int[]>comparingInt(state -> state[1]).thenComparingInt(state -> state[0]));
         for (Point point : from) {
