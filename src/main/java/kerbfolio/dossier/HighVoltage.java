@@ -69,9 +69,7 @@ public record HighVoltage(
                         .filter(link -> link.kind().isCable())
                         .map(link -> cable(link, car.guards()))
                         .toList(),
-                circuit.parts(Role.FUSE).stream()
-                        .map(part -> fuse(part, car))
-                        .toList());
+                circuit.parts(Role.FUSE).stream().map(part -> fuse(part, car)).toList());
     }
 
     private static List<Fact> facts(TractionPack pack, UnitSystem system) {
