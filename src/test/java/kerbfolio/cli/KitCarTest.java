@@ -82,6 +82,7 @@ class KitCarTest {
         "contactor-polarity/contactor-plus, ENERGISE", // wrong way round
         "contactor-fuse/contactor-plus, ENERGISE", // opens 600 A, the fuse begins at 900 A
         "reverse-breaking/contactor-plus, ENERGISE", // 60 A against 90 A of regeneration
+        "cell-spread/cell-groups, ENERGISE", // 69 mV
         "precharge/by-the-time-set, ENERGISE", // 200 ms are 1.05 time constants
         "cable-colour/c-heater-plus, INSPECTION" // black
     })
