@@ -33,15 +33,18 @@ final class Reasons {
 
     /** A finding that is not met, not decided, or of which there is no evidence. */
     void add(Examination examination, Examination.Row row) {
-        kinds.computeIfAbsent(new Kind(examination.check(), row.verdict()), key -> new ArrayList<>()).add(row);
+        kinds.computeIfAbsent(new Kind(examination.check(), row.verdict()), key -> new ArrayList<>())
+                .add(row);
     }
 
     /** A finding that is met and leans on what nobody confirmed. */
     void addWeak(Examination examination, Examination.Row row) {
         weak.put(row, examination.check());
-        row.finding().reservations().forEach(reservation -> reservations
-                .computeIfAbsent(reservation, key -> new ArrayList<>())
-                .add(row));
+        row.finding()
+                .reservations()
+                .forEach(reservation -> reservations
+                        .computeIfAbsent(reservation, key -> new ArrayList<>())
+                        .add(row));
     }
 
     /** All of them, holds first. */
@@ -104,12 +107,13 @@ final class Reasons {
         });
         var reasons = new ArrayList<Reason>();
         own.forEach((check, rows) -> reasons.add(new Reason(
-                GateState.NOT_EXAMINED, said(check) + ", " + subjects(rows) + ": met, unconfirmed" + why(rows), ids(rows))));
+                GateState.NOT_EXAMINED,
+                said(check) + ", " + subjects(rows) + ": met, unconfirmed" + why(rows),
+                ids(rows))));
         if (!shared.isEmpty()) {
             reasons.add(new Reason(
                     GateState.NOT_EXAMINED,
-                    together(shared) + " (" + leaning.size()
-                            + (leaning.size() == 1 ? " finding)" : " findings)"),
+                    together(shared) + " (" + leaning.size() + (leaning.size() == 1 ? " finding)" : " findings)"),
                     ids(leaning)));
         }
         return reasons;
@@ -143,8 +147,8 @@ final class Reasons {
         }
         return rows.stream()
                 .flatMap(row -> row.finding().reservations().stream())
-                .filter(reservation -> Stream.ofNullable(reservations.get(reservation))
-                        .allMatch(leaning -> leaning.size() == 1))
+                .filter(reservation ->
+                        Stream.ofNullable(reservations.get(reservation)).allMatch(leaning -> leaning.size() == 1))
                 .collect(Collectors.joining("; ", " (", ")"));
     }
 

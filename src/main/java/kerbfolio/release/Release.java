@@ -1,9 +1,7 @@
 package kerbfolio.release;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,8 +82,7 @@ public final class Release {
         }
         List<Reason> all = reasons.all();
         GateState state = all.isEmpty() ? GateState.NO_HOLD : all.get(0).state();
-        return new GateReport(
-                gate, state, all, waivers.stream().distinct().toList());
+        return new GateReport(gate, state, all, waivers.stream().distinct().toList());
     }
 
     /** Whatever is not met holds, whether it was asked for or not; whatever is undecided leaves the gate not examined. */

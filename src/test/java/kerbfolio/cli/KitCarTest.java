@@ -119,7 +119,8 @@ class KitCarTest {
         String flattered = Files.readString(FILE)
                 .replace("resistance: 2.1 mΩ, resistance-kind: ohmic", "resistance: 4.4 mΩ, resistance-kind: pulse");
         assertEquals(
-                Verdict.MET_UNCONFIRMED, rows(flattered).get("fuse-breaking/front-fuse").verdict());
+                Verdict.MET_UNCONFIRMED,
+                rows(flattered).get("fuse-breaking/front-fuse").verdict());
     }
 
     @Test

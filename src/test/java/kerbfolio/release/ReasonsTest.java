@@ -29,7 +29,8 @@ class ReasonsTest {
         assertEquals(1, bonding.size(), bonding.toString());
         assertEquals("bonding, inverter, heater: not met", bonding.get(0).text());
         assertEquals(GateState.HELD, bonding.get(0).state());
-        assertEquals(List.of("bonding/inverter", "bonding/heater"), bonding.get(0).findings());
+        assertEquals(
+                List.of("bonding/inverter", "bonding/heater"), bonding.get(0).findings());
     }
 
     @Test
@@ -39,6 +40,7 @@ class ReasonsTest {
                 .toList();
         assertEquals(1, weak.size());
         assertEquals(GateState.NOT_EXAMINED, weak.get(0).state());
-        assertTrue(weak.get(0).text().contains("resistance between a conductive part and the chassis"), weak.toString());
+        assertTrue(
+                weak.get(0).text().contains("resistance between a conductive part and the chassis"), weak.toString());
     }
 }

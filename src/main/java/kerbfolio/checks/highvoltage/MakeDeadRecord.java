@@ -76,7 +76,8 @@ public final class MakeDeadRecord implements Check {
                         "that the test point at " + part.id() + " can be dead",
                         0,
                         "1",
-                        part.id() + " keeps its voltage with every disconnect out; a reading there shows no dead car")));
+                        part.id()
+                                + " keeps its voltage with every disconnect out; a reading there shows no dead car")));
         if (points.stream().allMatch(part -> live.staysLive(part, low))) {
             String path = car.job().parts().stream()
                     .filter(part -> part.role() == Role.INVERTER)
