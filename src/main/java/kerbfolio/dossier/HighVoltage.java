@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * @param fuses fuses of the circuit
  */
 public record HighVoltage(
-        int links, List<Fact> facts, List<Checklist.Subject> checklist, List<CableLine> cables, List<FuseLine> fuses) {
+        int links, List<Fact> facts, Checklist checklist, List<CableLine> cables, List<FuseLine> fuses) {
 
     /** A cable as it was recorded, with what guards it. */
     public record CableLine(
@@ -56,7 +56,7 @@ public record HighVoltage(
 
     /** Whether there is anything to print. */
     public boolean isRecorded() {
-        return !facts.isEmpty() || !cables.isEmpty() || !checklist.isEmpty();
+        return !facts.isEmpty() || !cables.isEmpty() || !checklist.subjects().isEmpty();
     }
 
     static HighVoltage of(Car car, List<Examination> examinations, UnitSystem system) {
