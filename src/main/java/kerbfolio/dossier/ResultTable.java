@@ -6,6 +6,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.check.Verdict;
@@ -20,12 +22,14 @@ import kerbfolio.dossier.WorkingsPart.Line;
  * @param notes what stands below the table
  */
 public record ResultTable(List<Row> rows, List<String> notes) {
+    private static final String SAME_LIMIT = "the same limit";
 
     /** One or several subjects of which the same was found. */
     public record Row(
             String subjects, Shown value, String limit, Verdict verdict, String remark, List<Compared> compared) {}
 
-    static ResultTable of(List<Line> lines) {
+    static ResultTable of(List<Line> found) {
+        List<Line> lines = found.stream().map(ResultTable::withoutName).toList();
         Set<String> shared = shared(lines);
         Map<String, String> marks = marks(lines, shared);
         List<Compared> agreed = agreed(lines);
@@ -58,6 +62,22 @@ public record ResultTable(List<Row> rows, List<String> notes) {
                 .collect(Collectors.joining(", ", Line.NOT_RECORDED, ""));
     }
 
+    /** The same with its subject not named again, so that two rows may say one thing. */
+    private static Line withoutName(Line line) {
+        Pattern name = Pattern.compile(
+                "\\b(of|on|before) " + Pattern.quote(line.subject().replaceFirst(",.*", "")) + "(?![\\w-])");
+        UnaryOperator<String> plain = words -> name.matcher(words).replaceAll("$1 it");
+        return new Line(
+                line.id(),
+                line.subject(),
+                line.value(),
+                line.limit(),
+                line.verdict(),
+                plain.apply(line.said()),
+                line.doubts().stream().map(plain).toList(),
+                line.compared());
+    }
+
     private static String remark(Line line, Set<String> shared, Map<String, String> marks) {
         if (line.isUnrecorded()) {
             return Line.NOT_RECORDED;
@@ -70,14 +90,10 @@ public record ResultTable(List<Row> rows, List<String> notes) {
                 .filter(marks::containsKey)
                 .map(marks::get)
                 .collect(Collectors.joining(", ", "(", ")"));
-        return Stream.concat(
-                        Stream.concat(Stream.of(line.said()), unmarked)
-                                .filter(words -> !words.isEmpty())
-                                .collect(Collectors.collectingAndThen(
-                                        Collectors.joining("; "), words -> Stream.of(words))),
-                        Stream.of(letters.equals("()") ? "" : letters))
-                .filter(words -> !words.isEmpty())
-                .collect(Collectors.joining(" "));
+        String words = Stream.concat(Stream.of(line.said()), unmarked)
+                .filter(text -> !text.isEmpty())
+                .collect(Collectors.joining("; "));
+        return (words + (letters.equals("()") ? "" : " " + letters)).strip();
     }
 
     /** What every doubted row has in doubt. */
@@ -113,18 +129,27 @@ public record ResultTable(List<Row> rows, List<String> notes) {
         return place < 26 ? String.valueOf((char) ('a' + place)) : letter(place / 26 - 1) + letter(place % 26);
     }
 
-    /** Sets that ask one and the same of every row, and come to the same verdict as the home set. */
+    /** Sets that ask of every row one thing, or what the home set asks, and come to its verdict. */
     private static List<Compared> agreed(List<Line> lines) {
         List<Line> judged = lines.stream()
                 .filter(line -> line.verdict() != Verdict.NO_LIMIT && line.verdict() != Verdict.NOT_APPLICABLE)
                 .toList();
-        return judged.stream().limit(1).flatMap(line -> line.compared().stream())
-                .filter(one -> judged.stream()
-                        .allMatch(line -> line.compared().stream()
-                                .anyMatch(other -> other.set().equals(one.set())
-                                        && other.limit().equals(one.limit())
-                                        && other.verdict() == line.verdict())))
+        return judged.stream()
+                .limit(1)
+                .flatMap(line -> line.compared().stream())
+                .flatMap(one -> Stream.of(SAME_LIMIT, one.limit())
+                        .filter(limit -> judged.stream().allMatch(line -> isAsked(line, one.set(), limit)))
+                        .limit(1)
+                        .map(limit -> new Compared(one.set(), limit, one.verdict(), one.citation())))
                 .toList();
+    }
+
+    private static boolean isAsked(Line line, String set, String limit) {
+        String asked = limit.equals(SAME_LIMIT) ? line.limit() : limit;
+        return line.compared().stream()
+                .anyMatch(other -> other.set().equals(set)
+                        && other.limit().equals(asked)
+                        && other.verdict() == line.verdict());
     }
 
     private static List<String> notes(Set<String> shared, Map<String, String> marks, List<Compared> agreed) {
