@@ -29,16 +29,12 @@ import org.jspecify.annotations.Nullable;
  * @param fuses fuses of the circuit
  */
 public record HighVoltage(
-<<<<<<< HEAD
         int links,
         List<Fact> facts,
-        List<Checklist.Subject> checklist,
+        Checklist checklist,
         List<IsolationLine> isolation,
         List<CableLine> cables,
         List<FuseLine> fuses) {
-=======
-        int links, List<Fact> facts, Checklist checklist, List<CableLine> cables, List<FuseLine> fuses) {
->>>>>>> 63b0f26cc48478552f00bc2ddfc67b112c1ab652
 
     /** A cable as it was recorded, with what guards it. */
     public record CableLine(
