@@ -184,12 +184,13 @@ final class Steps {
         return bare instanceof Known known ? Stream.of(known) : Stream.empty();
     }
 
-    /** Where each figure is from; a long list stands in a table of its own and is only counted here. */
+    /** Where each figure is from; a long list of figures read stands in a table of its own and is only counted here. */
     private List<String> sources(Working working) {
         var sources = new ArrayList<String>();
         for (Declared symbol : working.formula().symbols()) {
             List<Term> terms = working.inputs().getOrDefault(symbol.symbol(), List.of());
-            if (symbol.each() && terms.size() > LONG_LIST) {
+            boolean isRead = terms.stream().map(Steps::unwrapped).noneMatch(Working.class::isInstance);
+            if (symbol.each() && terms.size() > LONG_LIST && isRead) {
                 sources.add(symbol.meaning() + ": " + terms.size() + " entries of the record");
             } else {
                 terms.stream()
