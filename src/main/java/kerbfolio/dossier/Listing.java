@@ -34,8 +34,7 @@ final class Listing {
     private static Map<String, List<String>> grouped(
             List<String> names, UnaryOperator<String> by, UnaryOperator<String> rest) {
         return names.stream()
-                .collect(Collectors.groupingBy(
-                        by, LinkedHashMap::new, Collectors.mapping(rest, Collectors.toList())));
+                .collect(Collectors.groupingBy(by, LinkedHashMap::new, Collectors.mapping(rest, Collectors.toList())));
     }
 
     private static String said(String head, String tail) {

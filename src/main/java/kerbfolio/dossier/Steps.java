@@ -75,7 +75,9 @@ final class Steps {
 
     /** How many rows not met are not worked in full, because others by the same formula are worse. */
     static int unworked(Examination examination) {
-        return (int) worked(examination).filter(row -> !printed(examination).contains(row)).count();
+        return (int) worked(examination)
+                .filter(row -> !printed(examination).contains(row))
+                .count();
     }
 
     private static Stream<Examination.Row> worked(Examination examination) {
@@ -115,9 +117,7 @@ final class Steps {
     /** A figure turned over, such as a conductance: it is said beside the figure that leans on it. */
     private static boolean isTurn(Working working) {
         List<Declared> symbols = working.formula().symbols();
-        return symbols.size() == 1
-                && !symbols.get(0).each()
-                && inputs(working).allMatch(Known.class::isInstance);
+        return symbols.size() == 1 && !symbols.get(0).each() && inputs(working).allMatch(Known.class::isInstance);
     }
 
     /** The workings a working leans on, innermost first. */

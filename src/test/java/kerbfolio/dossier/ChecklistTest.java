@@ -83,8 +83,9 @@ class ChecklistTest {
         Checklist list = checklist(job());
         assertFalse(list.cables().isEmpty());
         assertTrue(list.cables().stream().allMatch(cable -> cable.colour().equals("orange")));
-        assertTrue(list.cables().stream().flatMap(cable -> cable.items().stream()).allMatch(item -> item.check()
-                .equals("cable-colour")));
+        assertTrue(list.cables().stream()
+                .flatMap(cable -> cable.items().stream())
+                .allMatch(item -> item.check().equals("cable-colour")));
         assertTrue(list.parts().stream().noneMatch(part -> part.name().startsWith("cable")));
     }
 

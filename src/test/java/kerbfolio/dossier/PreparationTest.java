@@ -50,7 +50,9 @@ class PreparationTest {
                 .toList();
         assertEquals(1, touch.size());
         assertEquals("transport, energise", touch.get(0).gates());
-        assertEquals(new Group(Verdict.NOT_MET, "charger, closed"), touch.get(0).groups().get(0));
+        assertEquals(
+                new Group(Verdict.NOT_MET, "charger, closed"),
+                touch.get(0).groups().get(0));
         assertEquals(2, touch.get(0).groups().size());
     }
 

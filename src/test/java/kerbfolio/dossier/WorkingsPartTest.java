@@ -134,7 +134,11 @@ class WorkingsPartTest {
         List<String> cables = List.of("c-heater-plus", "c-heater-minus", "c-charger-plus", "c-charger-minus");
         cables.forEach(cable -> job.alter("links", cable, "voltage: 1000 V", "voltage: 60 V"));
         Page page = page(job, "cable-voltage");
-        assertEquals(cables.size(), page.lines().stream().filter(line -> line.verdict() == Verdict.NOT_MET).count());
+        assertEquals(
+                cables.size(),
+                page.lines().stream()
+                        .filter(line -> line.verdict() == Verdict.NOT_MET)
+                        .count());
         assertEquals(3, rows(page).size());
         assertEquals(1, page.unworked());
     }
@@ -142,12 +146,11 @@ class WorkingsPartTest {
     /** A dossier has no empty blocks: what nobody recorded stands in one table. */
     @Test
     void aQuestionOfWhichNothingWasRecordedHasNoPageOfItsOwn() {
-        WorkingsPart part = JobText.onTwoAxles()
-                .without("weighings.as-delivered")
-                .dossier()
-                .workings();
-        List<Page> lacking =
-                part.lacking().stream().flatMap(section -> section.pages().stream()).toList();
+        WorkingsPart part =
+                JobText.onTwoAxles().without("weighings.as-delivered").dossier().workings();
+        List<Page> lacking = part.lacking().stream()
+                .flatMap(section -> section.pages().stream())
+                .toList();
         Page margin = lacking.stream()
                 .filter(page -> page.id().equals("axle-margin"))
                 .findFirst()

@@ -22,7 +22,9 @@ class LineEndsTest {
 
     @Test
     void aLineEndsAfterABlankAndNotInsideANameOrAUnit() {
-        assertEquals(List.of("c-front-plus, ", "500\u00a0Ω/V ", "at ", "125\u00a0°C"), pieces("c-front-plus, 500\u00a0Ω/V at 125\u00a0°C"));
+        assertEquals(
+                List.of("c-front-plus, ", "500\u00a0Ω/V ", "at ", "125\u00a0°C"),
+                pieces("c-front-plus, 500\u00a0Ω/V at 125\u00a0°C"));
     }
 
     @Test
