@@ -95,10 +95,12 @@ public record Checklist(List<Asked> asked, List<Subject> parts, List<Subject> ca
         String check = examination.check().id();
         var limits = new LinkedHashSet<String>();
         var clauses = new LinkedHashSet<String>();
-        examination.rows().stream().flatMap(row -> row.finding().limit().stream()).forEach(limit -> {
-            limits.add(limit.meaning() + ": " + words(limit, system));
-            clauses.add(limit.citation().toString());
-        });
+        examination.rows().stream()
+                .flatMap(row -> row.finding().limit().stream())
+                .forEach(limit -> {
+                    limits.add(limit.meaning() + ": " + words(limit, system));
+                    clauses.add(limit.citation().toString());
+                });
         return new Asked(check, what(check), List.copyOf(limits), clauses);
     }
 
@@ -154,7 +156,8 @@ public record Checklist(List<Asked> asked, List<Subject> parts, List<Subject> ca
                     .toList();
             return items.isEmpty()
                     ? Stream.empty()
-                    : Stream.of(new Subject(ids.get(0), name, place, protection(ids.get(0)), colour, List.copyOf(items), photos));
+                    : Stream.of(new Subject(
+                            ids.get(0), name, place, protection(ids.get(0)), colour, List.copyOf(items), photos));
         }
 
         /** What the closed case is judged by. */

@@ -27,7 +27,6 @@ public record Preparation(List<Requirement> requirements, List<Question> questio
     /** The subjects of one verdict in one run. */
     public record Group(Verdict verdict, String subjects) {}
 
-
     /** A question a gate asks, with the answer for each subject. */
     public record Requirement(String gate, String question, String check, List<String> limits, List<Answer> answers) {
         private int rank() {

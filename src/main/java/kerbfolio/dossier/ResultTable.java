@@ -82,14 +82,11 @@ public record ResultTable(List<Row> rows, List<String> notes) {
         if (line.isUnrecorded()) {
             return Line.NOT_RECORDED;
         }
-        List<String> own = line.doubts().stream()
-                .filter(doubt -> !shared.contains(doubt))
-                .toList();
+        List<String> own =
+                line.doubts().stream().filter(doubt -> !shared.contains(doubt)).toList();
         Stream<String> unmarked = own.stream().filter(doubt -> !marks.containsKey(doubt));
-        String letters = own.stream()
-                .filter(marks::containsKey)
-                .map(marks::get)
-                .collect(Collectors.joining(", ", "(", ")"));
+        String letters =
+                own.stream().filter(marks::containsKey).map(marks::get).collect(Collectors.joining(", ", "(", ")"));
         String words = Stream.concat(Stream.of(line.said()), unmarked)
                 .filter(text -> !text.isEmpty())
                 .collect(Collectors.joining("; "));
@@ -98,10 +95,8 @@ public record ResultTable(List<Row> rows, List<String> notes) {
 
     /** What every doubted row has in doubt. */
     private static Set<String> shared(List<Line> lines) {
-        List<List<String>> doubts = lines.stream()
-                .map(Line::doubts)
-                .filter(own -> !own.isEmpty())
-                .toList();
+        List<List<String>> doubts =
+                lines.stream().map(Line::doubts).filter(own -> !own.isEmpty()).toList();
         var shared = new LinkedHashSet<String>();
         if (!doubts.isEmpty()) {
             shared.addAll(doubts.get(0));
@@ -147,9 +142,8 @@ public record ResultTable(List<Row> rows, List<String> notes) {
     private static boolean isAsked(Line line, String set, String limit) {
         String asked = limit.equals(SAME_LIMIT) ? line.limit() : limit;
         return line.compared().stream()
-                .anyMatch(other -> other.set().equals(set)
-                        && other.limit().equals(asked)
-                        && other.verdict() == line.verdict());
+                .anyMatch(other ->
+                        other.set().equals(set) && other.limit().equals(asked) && other.verdict() == line.verdict());
     }
 
     private static List<String> notes(Set<String> shared, Map<String, String> marks, List<Compared> agreed) {
@@ -159,8 +153,8 @@ public record ResultTable(List<Row> rows, List<String> notes) {
             notes.add("Unconfirmed: " + String.join("; ", shared));
         }
         marks.forEach((doubt, letter) -> notes.add("(" + letter + ") " + doubt));
-        agreed.forEach(one -> notes.add(
-                "For comparison, " + one.set() + ": " + one.limit() + ", the same verdict for every row"));
+        agreed.forEach(one ->
+                notes.add("For comparison, " + one.set() + ": " + one.limit() + ", the same verdict for every row"));
         return List.copyOf(notes);
     }
 }

@@ -75,7 +75,9 @@ final class Steps {
 
     /** How many rows not met are not worked in full, because others by the same formula are worse. */
     static int unworked(Examination examination) {
-        return (int) worked(examination).filter(row -> !printed(examination).contains(row)).count();
+        return (int) worked(examination)
+                .filter(row -> !printed(examination).contains(row))
+                .count();
     }
 
     private static Stream<Examination.Row> worked(Examination examination) {
@@ -115,9 +117,7 @@ final class Steps {
     /** A figure turned over, such as a conductance: it is said beside the figure that leans on it. */
     private static boolean isTurn(Working working) {
         List<Declared> symbols = working.formula().symbols();
-        return symbols.size() == 1
-                && !symbols.get(0).each()
-                && inputs(working).allMatch(Known.class::isInstance);
+        return symbols.size() == 1 && !symbols.get(0).each() && inputs(working).allMatch(Known.class::isInstance);
     }
 
     /** The workings a working leans on, innermost first. */
@@ -184,12 +184,13 @@ final class Steps {
         return bare instanceof Known known ? Stream.of(known) : Stream.empty();
     }
 
-    /** Where each figure is from; a long list stands in a table of its own and is only counted here. */
+    /** Where each figure is from; a long list of figures read stands in a table of its own and is only counted here. */
     private List<String> sources(Working working) {
         var sources = new ArrayList<String>();
         for (Declared symbol : working.formula().symbols()) {
             List<Term> terms = working.inputs().getOrDefault(symbol.symbol(), List.of());
-            if (symbol.each() && terms.size() > LONG_LIST) {
+            boolean isRead = terms.stream().map(Steps::unwrapped).noneMatch(Working.class::isInstance);
+            if (symbol.each() && terms.size() > LONG_LIST && isRead) {
                 sources.add(symbol.meaning() + ": " + terms.size() + " entries of the record");
             } else {
                 terms.stream()

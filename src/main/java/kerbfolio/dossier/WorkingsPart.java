@@ -121,7 +121,8 @@ public record WorkingsPart(
     }
 
     private static List<Section> sections(Stream<Page> pages) {
-        return pages.collect(Collectors.groupingBy(Page::sheet, LinkedHashMap::new, Collectors.toList()))
+        return pages
+                .collect(Collectors.groupingBy(Page::sheet, LinkedHashMap::new, Collectors.toList()))
                 .entrySet()
                 .stream()
                 .map(entry -> new Section(entry.getKey(), entry.getValue()))

@@ -1,7 +1,7 @@
 package kerbfolio.pdf;
 
-import java.util.stream.IntStream;
 import java.util.Iterator;
+import java.util.stream.IntStream;
 import org.xhtmlrenderer.css.style.CalculatedStyle;
 import org.xhtmlrenderer.layout.breaker.BreakPoint;
 import org.xhtmlrenderer.layout.breaker.BreakPointsProvider;
@@ -28,7 +28,7 @@ final class LineEnds implements LineBreakingStrategy {
     static boolean mayEnd(String text, int end) {
         char last = text.charAt(end - 1);
         boolean isBlank = isBlank(last) && !isBlank(text.charAt(end));
-        return isBlank || INSIDE.indexOf(last) >= 0 && word(text, end) > LONG_WORD;
+        return isBlank || (INSIDE.indexOf(last) >= 0 && word(text, end) > LONG_WORD);
     }
 
     private static int word(String text, int at) {

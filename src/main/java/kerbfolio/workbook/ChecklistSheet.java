@@ -18,7 +18,8 @@ final class ChecklistSheet {
 
     /** No sheet where no high voltage is recorded. */
     static void write(Dossier dossier, Binding binding) {
-        List<Checklist.Subject> subjects = dossier.inspection().highVoltage().checklist().subjects();
+        List<Checklist.Subject> subjects =
+                dossier.inspection().highVoltage().checklist().subjects();
         if (subjects.isEmpty()) {
             return;
         }
