@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.source.Table;
 import org.junit.jupiter.api.Test;
 
@@ -23,7 +24,13 @@ class NextReadingsTest {
     }
 
     /** The whole car of a first-tier job, with nothing missing but what a test takes out. */
-    private final JobText first = JobText.onTwoAxles().with("job.tier", "first");
+    private final JobText first = TractionText.sound()
+            .with("job.tier", "first")
+            .alter(
+                    "parts",
+                    "inverter",
+                    "role: inverter",
+                    "role: inverter, test-point: { name: lugs + and -, cover: lid, equipment: gloves }");
 
     @Test
     void nothingMissingAsksForNothing() {

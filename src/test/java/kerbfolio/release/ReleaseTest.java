@@ -171,7 +171,7 @@ class ReleaseTest {
                         .homeSet(set)
                         .release();
                 assertEquals(GateState.NOT_EXAMINED, state(release, Gate.ENERGISE));
-                assertTrue(reasons(release, Gate.ENERGISE).toString().contains("does not examine high voltage"));
+                assertTrue(reasons(release, Gate.ENERGISE).toString().contains("isolation resistance, isolation"));
             }
         }
     }

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import kerbfolio.check.Check;
+import java.util.Locale;
 import java.util.stream.Stream;
 import kerbfolio.formula.Basis;
 import org.apache.poi.ss.usermodel.Cell;
@@ -40,17 +42,23 @@ class WorkbookTest {
         Opened opened = Opened.of(job.workbook());
         for (var examination : job.dossier().examinations()) {
             for (var row : examination.rows()) {
+                String sheet = sheet(examination.check());
                 int at = opened.row(
-                        "Weight",
+                        sheet,
                         examination.check().question(),
                         0,
                         row.finding().subject());
                 assertEquals(
                         row.verdict().toString(),
-                        opened.cell("Weight", at, TradeSheet.VERDICT).getStringCellValue(),
+                        opened.cell(sheet, at, TradeSheet.VERDICT).getStringCellValue(),
                         row.id());
             }
         }
+    }
+
+    private static String sheet(Check check) {
+        String words = check.sheet();
+        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
     }
 
     @ParameterizedTest

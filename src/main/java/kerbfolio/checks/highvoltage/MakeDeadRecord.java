@@ -134,6 +134,6 @@ public final class MakeDeadRecord implements Check {
     private static Term asked(String path, String name, @Nullable String written) {
         return written == null || written.isBlank()
                 ? Absent.unrecorded(path, name, "1")
-                : Evidence.solved(path, name, 1, "1", "recorded: " + written);
+                : Evidence.solved(path + ", recorded", name, 1, "1", "recorded: " + written);
     }
 }
