@@ -91,7 +91,10 @@ final class Steps {
                 .filter(row -> row.finding().result().amount().isPresent())
                 .toList();
         var printed = new HashSet<Examination.Row>();
-        known.stream().reduce((a, b) -> headroom(b) <= headroom(a) ? b : a).ifPresent(printed::add);
+        known.stream()
+                .reduce((a, b) -> headroom(b) <= headroom(a) ? b : a)
+                .filter(row -> worked(examination).noneMatch(row::equals))
+                .ifPresent(printed::add);
         worked(examination)
                 .collect(Collectors.groupingBy(
                         row -> row.finding().working().orElseThrow().formula()))
