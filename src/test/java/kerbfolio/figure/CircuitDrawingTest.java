@@ -106,7 +106,8 @@ class CircuitDrawingTest {
         job.car()
                 .circuit()
                 .links()
-                .forEach(link -> assertTrue(texts.stream().anyMatch(text -> text.startsWith(link.id())), link.id()));
+                .forEach(link -> assertTrue(texts.stream().anyMatch(text -> text.matches("(?:[0-9]+: )?+\\Q" + link.id() + "\\E.*+")),
+                        link.id()));
     }
 
     @Test
