@@ -20,7 +20,7 @@ final class CircuitDrawing implements Figure {
 
     private static final double KEY = 24;
     private static final double LINE = 10;
-    private static final int LEGENDS = 2;
+    private static final int LEGENDS = 3;
     /** A caption names no more parts than this. */
     private static final int NAMED = 6;
 
@@ -71,7 +71,8 @@ final class CircuitDrawing implements Figure {
             if (labels.stream().allMatch(words -> words.matches("[0-9]+") && !words.equals(link.id()))) {
                 labels.forEach(number -> keyed.put(Integer.valueOf(number), number + ": " + name(link)));
                 if (labels.isEmpty()) {
-                    others.add(link.id() + ": " + Words.joined(", ", link.size() == null ? "" : link.size(), "no room for a number"));
+                    others.add(link.id() + ": "
+                            + Words.joined(", ", link.size() == null ? "" : link.size(), "no room for a number"));
                 }
             } else if (!labels.contains(name(link))) {
                 others.add(link.id() + ": " + link.size());

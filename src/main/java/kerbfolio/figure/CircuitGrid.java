@@ -54,16 +54,16 @@ final class CircuitGrid {
         stands.put(part.id(), stand);
         List<Column> beside = junctions.second().isEmpty()
                 ? List.of(Column.BRANCH)
-                : column == Column.RAILS
-                        ? List.of(Column.AFTER_FIRST)
-                        : List.of(Column.BEFORE_SECOND, Column.BRANCH);
+                : column == Column.RAILS ? List.of(Column.AFTER_FIRST) : List.of(Column.BEFORE_SECOND, Column.BRANCH);
         List<Stand> inside = beside.stream()
                 .flatMap(each -> columns.in(each).stream())
                 .filter(each -> part.id().equals(each.inside()))
                 .flatMap(each -> stand(each.id()).stream())
                 .toList();
-        frames.add(
-                Frame.around(part, Stream.concat(Stream.of(stand), inside.stream()).toList()));
+        Column next = beside.contains(Column.AFTER_FIRST) ? Column.BEFORE_SECOND : Column.CONSUMERS;
+        frames.add(Frame.around(
+                        part, Stream.concat(Stream.of(stand), inside.stream()).toList())
+                .wide(columns.left(next) - 2));
     }
 
     Collection<Stand> stands() {

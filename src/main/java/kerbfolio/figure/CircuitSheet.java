@@ -66,8 +66,8 @@ final class CircuitSheet {
     private void frame(Frame frame) {
         var outline = new Area(room(frame.left(), frame.top(), frame.right(), frame.bottom()));
         for (Stand stand : frame.strangers(grid.stands())) {
-            outline.subtract(new Area(room(
-                    stand.x() - 1, stand.y(), Math.max(frame.right(), stand.right() + 1), stand.bottom())));
+            outline.subtract(new Area(
+                    room(stand.x() - 1, stand.y(), Math.max(frame.right(), stand.right() + 1), stand.bottom())));
         }
         pen.outline(outline, Line.CENTRE, Pen.GREY);
         double x = across(frame.left()) + 4;

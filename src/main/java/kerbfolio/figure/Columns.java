@@ -165,11 +165,19 @@ final class Columns {
             return new Stand(part, Stand.Look.CELLS, List.of(), left(Column.CELLS), 0, CELLS, false);
         }
         if (isIn(part, Column.CONSUMERS)) {
-            return new Stand(part, Stand.Look.BLOCK, Stand.lines(part.title(), INSIDE), left(Column.CONSUMERS), 0, BLOCK, false);
+            return new Stand(
+                    part, Stand.Look.BLOCK, Stand.lines(part.title(), INSIDE), left(Column.CONSUMERS), 0, BLOCK, false);
         }
         List<String> name = Stand.lines(part.title(), LETTERS);
         int poles = part.poles() != null && part.poles().number() == 2 ? 2 : 0;
-        return new Stand(part, Stand.Look.IN_LINE, name, left(columns.getOrDefault(part.id(), Column.CELLS)), 0, name.size() + 2 + poles, isTurned(part));
+        return new Stand(
+                part,
+                Stand.Look.IN_LINE,
+                name,
+                left(columns.getOrDefault(part.id(), Column.CELLS)),
+                0,
+                name.size() + 2 + poles,
+                isTurned(part));
     }
 
     /** Whether what is joined to terminal 1 stands further right than what is joined to terminal 2. */

@@ -1,27 +1,18 @@
 package kerbfolio.figure;
 
-import java.util.ArrayList;
-import java.util.Collection;
-import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
-import kerbfolio.car.Circuit;
-import kerbfolio.car.Potentials;
-import kerbfolio.car.Terminal;
 import kerbfolio.figure.Columns.Column;
 import kerbfolio.job.Link;
 import kerbfolio.job.LinkKind;
 import kerbfolio.job.Part;
-import kerbfolio.job.Role;
 
 /** What the junctions feed, junction by junction from above, and what lies between two of them. */
 final class FeedSide {

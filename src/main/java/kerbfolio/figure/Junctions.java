@@ -67,8 +67,7 @@ final class Junctions {
         var reached = new HashSet<Terminal>();
         for (Part box : circuit.parts(Role.BATTERY)) {
             for (Terminal pole : List.of(Terminal.plus(box.id()), Terminal.minus(box.id()))) {
-                reached.addAll(circuit.reach(
-                        pole, clearOf(others).and(bond -> bond.kind() != Bond.Kind.CONSUMER)));
+                reached.addAll(circuit.reach(pole, clearOf(others).and(bond -> bond.kind() != Bond.Kind.CONSUMER)));
             }
         }
         return reached;
@@ -90,8 +89,11 @@ final class Junctions {
                     others.remove(junction);
                     return circuit.terminals(junction.id()).stream()
                             .flatMap(rail -> circuit
-                                    .reach(rail, clearOf(others).and(bond ->
-                                            bond.kind() != Bond.Kind.CONSUMER && bond.kind() != Bond.Kind.SOURCE))
+                                    .reach(
+                                            rail,
+                                            clearOf(others)
+                                                    .and(bond -> bond.kind() != Bond.Kind.CONSUMER
+                                                            && bond.kind() != Bond.Kind.SOURCE))
                                     .stream())
                             .anyMatch(ends::contains);
                 })

@@ -1,24 +1,18 @@
 package kerbfolio.figure;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
-import kerbfolio.car.Potentials;
 import kerbfolio.car.Terminal;
 import kerbfolio.figure.Columns.Column;
-import kerbfolio.job.Link;
-import kerbfolio.job.LinkKind;
 import kerbfolio.job.Part;
 import kerbfolio.job.Role;
 
@@ -97,8 +91,8 @@ final class PackSide {
                 .filter(part -> part.id().equals(id))
                 .mapToDouble(levels::of)
                 .findFirst()
-                .orElseGet(() ->
-                        members.stream().mapToDouble(levels::of).average().orElse(0));
+                .orElseGet(
+                        () -> members.stream().mapToDouble(levels::of).average().orElse(0));
     }
 
     /** Parts of one case: the higher half is stacked from above, the lower from below. */

@@ -106,7 +106,8 @@ final class Wires {
     private void name(Names names) {
         var byCable = new LinkedHashMap<String, List<Wire>>();
         wires.stream()
-                .sorted(Comparator.<Wire>comparingInt(wire -> wire.points().stream().mapToInt(Point::y).min().orElse(0))
+                .sorted(Comparator.<Wire>comparingInt(wire ->
+                                wire.points().stream().mapToInt(Point::y).min().orElse(0))
                         .thenComparingInt(wire -> wire.points().get(0).x()))
                 .forEach(wire -> byCable.computeIfAbsent(wire.bond().id(), id -> new ArrayList<>())
                         .add(wire));
