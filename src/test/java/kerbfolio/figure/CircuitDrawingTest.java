@@ -138,7 +138,7 @@ class CircuitDrawingTest {
             for (Frame one : frames) {
                 for (Frame other : frames) {
                     assertFalse(
-                            one != other && one.overlaps(other),
+                            !one.equals(other) && one.overlaps(other),
                             one.part().id() + " " + other.part().id());
                 }
             }
@@ -179,7 +179,8 @@ class CircuitDrawingTest {
                 assertFalse(one.text().endsWith("\u2026"), one.text());
                 for (Drawn.Words other : words) {
                     assertFalse(
-                            one != other && one.room().intersects(other.room()), one.text() + " on " + other.text());
+                            !one.equals(other) && one.room().intersects(other.room()),
+                            one.text() + " on " + other.text());
                 }
             }
         }
