@@ -9,9 +9,9 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import kerbfolio.check.Check;
 import java.util.Locale;
 import java.util.stream.Stream;
+import kerbfolio.check.Check;
 import kerbfolio.formula.Basis;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -44,10 +44,7 @@ class WorkbookTest {
             for (var row : examination.rows()) {
                 String sheet = sheet(examination.check());
                 int at = opened.row(
-                        sheet,
-                        examination.check().question(),
-                        0,
-                        row.finding().subject());
+                        sheet, examination.check().question(), 0, row.finding().subject());
                 assertEquals(
                         row.verdict().toString(),
                         opened.cell(sheet, at, TradeSheet.VERDICT).getStringCellValue(),
