@@ -55,7 +55,7 @@ final class Plan {
                 ? "not to scale"
                 : wider <= 0
                         ? "wheelbase to scale, the rest schematic"
-                        : "wheelbase and track to scale; the outline is schematic, not this car's";
+                        : "wheelbase and track to scale, outline schematic";
         before = new Mark(
                 Value.of(car.centreAlongReceived(), dossier.units()),
                 Value.of(car.centreAcrossReceived(), dossier.units()),
