@@ -22,6 +22,9 @@ final class Reasons {
 
     private static final String UNCONFIRMED = "limit not confirmed: ";
 
+    /** Set and clause of a limit, which stand with the findings. */
+    private static final String CLAUSE = " \\([\\w-]+, .*\\)$";
+
     private final List<Reason> others = new ArrayList<>();
     private final Map<Kind, List<Examination.Row>> kinds = new LinkedHashMap<>();
     private final Map<String, List<Examination.Row>> reservations = new LinkedHashMap<>();
@@ -123,7 +126,8 @@ final class Reasons {
     private static String together(List<String> shared) {
         List<String> limits = shared.stream()
                 .filter(reservation -> reservation.startsWith(UNCONFIRMED))
-                .map(reservation -> reservation.substring(UNCONFIRMED.length()))
+                .map(reservation -> reservation.substring(UNCONFIRMED.length()).replaceFirst(CLAUSE, ""))
+                .distinct()
                 .toList();
         String list = (limits.size() > 1 ? "limits not confirmed: " : UNCONFIRMED) + String.join("; ", limits);
         return Stream.concat(
