@@ -427,7 +427,7 @@ class ProveTest {
                                 inputs.record(),
                                 List.of(
                                         inputs.record().sets().get(0),
-                                        new HashedSet("house", "1", false, OTHER_HASH)))));
+                                        new HashedSet("house", "2", false, OTHER_HASH)))));
         answers(prove(content), 1, "requirement set house, edition 2, has other content in this program: recorded");
     }
 
