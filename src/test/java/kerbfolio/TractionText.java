@@ -230,7 +230,7 @@ public final class TractionText {
                 .add("readings.bonding", bond("charger"))
                 .add("readings.bonding", bond("converter"))
                 .add("readings.bonding", bond("heater"))
-                .add("readings.bonding", bond("inlet"))
+                .add("readings.bonding", bond("inlet").replace("lug beside the seam", "earth pin"))
                 .add(
                         "readings.decay",
                         "{ of: inverter, instrument: voltmeter, time-instrument: watch, date: 2026-09-30, by: A. Tester, first: { voltage: 340.0 V, time: 0 s }, second: { voltage: 60.0 V, time: 26.4 s }, active: no }")

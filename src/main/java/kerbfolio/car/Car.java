@@ -174,6 +174,21 @@ public final class Car {
         return liveParts(circuit.disconnects().stream().map(Part::id).toList());
     }
 
+    /**
+     * Buses with capacitors of their own when every disconnect, contactor and fuse is open: nothing that is read on one
+     * of them speaks for another.
+     */
+    public List<Circuit.Bus> looseBuses() {
+        return Discharge.loose(circuit).stream()
+                .filter(bus -> bus.parts().stream()
+                        .anyMatch(part -> nameplate(part)
+                                .capacitance()
+                                .amount()
+                                .map(amount -> amount.si() > 0)
+                                .orElse(true)))
+                .toList();
+    }
+
     /** The capacitors of a bus taken together. */
     public Capacitors capacitors(Circuit.Bus bus) {
         return capacitors.computeIfAbsent(bus, fresh -> new Capacitors(evidence, fresh));

@@ -13,6 +13,7 @@ import kerbfolio.job.DecayPoint;
 import kerbfolio.job.DecayReading;
 import kerbfolio.job.Job;
 import kerbfolio.job.Part;
+import kerbfolio.job.Role;
 import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
@@ -71,6 +72,14 @@ public record Discharge(Bus bus, Working computed, List<Reading> readings) {
         var buses = new LinkedHashSet<>(circuit.buses(all));
         buses.addAll(circuit.buses(disconnects));
         return List.copyOf(buses);
+    }
+
+    /** What hangs together when the fuses are open too: one may have blown before the car came in. */
+    static List<Bus> loose(Circuit circuit) {
+        return circuit.buses(Stream.of(circuit.disconnects(), circuit.contactors(), circuit.parts(Role.FUSE))
+                .flatMap(List::stream)
+                .map(Part::id)
+                .toList());
     }
 
     /** Every reading of the job, whether its part is on a bus or not. */

@@ -118,10 +118,14 @@ public final class LiveParts {
         return List.copyOf(terms);
     }
 
-    /** Whether a part keeps more than a voltage whatever was opened, so that no reading there shows a dead car. */
+    /** Whether a part keeps more than a voltage whatever was opened, or sits in one that does: no reading there shows a dead car. */
     public boolean staysLive(Part part, Term low) {
         double most = low.amount().map(amount -> amount.si()).orElse(0.0);
-        return part.role() == Role.BATTERY || volts(betweenPoles(part)) > most;
+        boolean isInside = part.inside() != null
+                && circuit.part(part.inside())
+                        .filter(host -> staysLive(host, low))
+                        .isPresent();
+        return isInside || part.role() == Role.BATTERY || volts(betweenPoles(part)) > most;
     }
 
     /**

@@ -5,6 +5,7 @@ import kerbfolio.formula.Term;
 import kerbfolio.job.Electrical;
 import kerbfolio.job.Part;
 import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Sense;
 import org.jspecify.annotations.Nullable;
 
 /** The electrical ratings of a part as terms: stated by its data sheet, absent where nobody wrote them. */
@@ -53,8 +54,15 @@ public final class Nameplate {
         return rating("bleed", "bleed resistance", "kΩ", Electrical::bleed);
     }
 
+    /** A wait stated as a bound counts as its figure: nobody waits shorter because somebody wrote "at least". */
     public Term makersWait() {
-        return rating("makers-wait", "wait its maker states", "min", Electrical::makersWait);
+        return rating("makers-wait", "wait its maker states", "min", electrical -> figure(electrical.makersWait()));
+    }
+
+    private static @Nullable Quantity figure(@Nullable Quantity quantity) {
+        return quantity == null
+                ? null
+                : new Quantity(Sense.VALUE, quantity.digits(), quantity.unit(), quantity.half(), quantity.text());
     }
 
     private Term rating(String key, String name, String unit, Function<Electrical, @Nullable Quantity> of) {

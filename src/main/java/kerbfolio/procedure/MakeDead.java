@@ -37,7 +37,7 @@ public record MakeDead(
     private static final List<String> CAUTIONS = List.of(
             "Traction voltage kills. Only people trained and allowed to where they are do this work; local codes and"
                     + " licensed people decide. Never alone: somebody who can switch off and call for help stands by.",
-            "The boxes of cells stay live whatever is done here. Nobody opens a box by this page.",
+            "The boxes of cells stay live whatever is done here. Nobody opens one by this page.",
             "This page knows only what somebody wrote down. Look all round before the first step: a cable that is not"
                     + " on this page is live.");
 
@@ -76,13 +76,12 @@ public record MakeDead(
     }
 
     private static List<String> touched(Car car, List<Part> points) {
-        var touched = new ArrayList<>(List.of("the charge lead", "the key", "the minus clamp of the 12 V battery"));
+        var touched = new ArrayList<>(List.of(
+                "the charge lead", "the key", "the minus clamp of the 12 V battery", "chocks and parking brake"));
         touched.add(orAny(car.circuit().disconnects(), "the service disconnect"));
         touched.add("the cover of the test point at "
                 + orAny(
-                        car.job().parts().stream()
-                                .filter(part -> points.contains(part) || part.role() == Role.INVERTER)
-                                .toList(),
+                        car.job().parts().stream().filter(points::contains).toList(),
                         "the place you have consulted on"));
         return List.copyOf(touched);
     }

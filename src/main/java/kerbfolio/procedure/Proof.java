@@ -1,6 +1,7 @@
 package kerbfolio.procedure;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import kerbfolio.car.Car;
 import kerbfolio.car.LiveParts;
@@ -40,15 +41,12 @@ record Proof(Car car, Term limit, String low) {
                     List.of("test point, its cover and its equipment: " + Said.CONSULT),
                     "gloves and face shield on"));
         }
-        List<Part> inverters = car.job().parts().stream()
-                .filter(part -> part.role() == Role.INVERTER && part.testPoint() == null)
-                .toList();
-        for (Part inverter : inverters) {
+        for (Part part : unproved(points)) {
             steps.add(measured(
-                            "Measure at the terminals of " + Said.part(inverter) + ".",
+                            "Measure at the terminals of " + Said.part(part) + ".",
                             List.of("cover and how to reach them: " + Said.CONSULT),
                             "gloves and face shield on")
-                    .showing(car.job(), List.of(inverter)));
+                    .showing(car.job(), List.of(part)));
         }
         steps.add(Step.of(
                 "Prove the tester again, on the same source.",
@@ -76,6 +74,23 @@ record Proof(Car car, Term limit, String low) {
         return car.job().parts().stream()
                 .filter(part -> part.testPoint() != null && !live.staysLive(part, limit))
                 .toList();
+    }
+
+    /**
+     * What no test point speaks for: every inverter, and one part of each bus by itself. Behind a blown fuse or an open
+     * contactor a capacitor keeps its charge, whatever is read elsewhere.
+     */
+    private List<Part> unproved(List<Part> points) {
+        var unproved = new LinkedHashSet<Part>();
+        car.job().parts().stream()
+                .filter(part -> part.role() == Role.INVERTER)
+                .filter(part -> !points.contains(part))
+                .forEach(unproved::add);
+        car.looseBuses().stream()
+                .filter(bus -> bus.parts().stream().noneMatch(part -> points.contains(part) || unproved.contains(part)))
+                .map(bus -> bus.parts().get(0))
+                .forEach(unproved::add);
+        return List.copyOf(unproved);
     }
 
     private Step at(Part part, @Nullable TestPoint point) {

@@ -95,4 +95,12 @@ class WaitTest {
                 .alter("readings.decay", "inverter", "time: 26.4 s", "time: 300 s"));
         assertEquals(16, wait.minutes());
     }
+
+    /** "At least half an hour" is half an hour, and never nothing. */
+    @Test
+    void aMakersWaitWrittenAsABoundCounts() {
+        var wait = wait(
+                TractionText.sound().alter("parts", "inverter", "makers-wait: 5 min", "makers-wait: \"> 30 min\""));
+        assertEquals(30, wait.minutes());
+    }
 }

@@ -47,6 +47,8 @@ class MakeDeadTest {
                         "Wait 5 minutes.",
                         "Prove the tester on a source of more than 60 V of direct current.",
                         "Open the test point at inverter (engine bay, 100 mm behind front axle) and measure.",
+                        "Measure at the terminals of charger (engine bay, 300 mm behind front axle).",
+                        "Measure at the terminals of heater (engine bay, 200 mm ahead of front axle).",
                         "Prove the tester again, on the same source.",
                         "Lock and tag.",
                         "Sign."),
@@ -149,6 +151,7 @@ class MakeDeadTest {
                         "the charge lead",
                         "the key",
                         "the minus clamp of the 12 V battery",
+                        "chocks and parking brake",
                         "service disconnect",
                         "the cover of the test point at inverter"),
                 of(job).touched());

@@ -40,7 +40,7 @@ public final class BackVoltage implements Check {
 
     @Override
     public String question() {
-        return "Does the inverter bear what the motor makes when it is turned?";
+        return "Does all that stays on its bus bear what the motor makes when it is turned?";
     }
 
     @Override
@@ -67,18 +67,40 @@ public final class BackVoltage implements Check {
         }
         return motor.kind().get() != MotorKind.MAGNET
                 ? Stream.empty()
-                : Stream.of(
-                        Finding.judged(part.id() + ", towed", use(car, part, motor.towSpeed()), limits, KEY),
-                        Finding.judged(part.id() + ", at top speed", use(car, part, car.topSpeed()), limits, KEY));
+                : bearing(car, inverter(car, part))
+                        .flatMap(bearer -> Stream.of(
+                                Finding.judged(
+                                        part.id() + " towed, " + bearer.id(),
+                                        use(car, part, bearer, motor.towSpeed()),
+                                        limits,
+                                        KEY),
+                                Finding.judged(
+                                        part.id() + " at top speed, " + bearer.id(),
+                                        use(car, part, bearer, car.topSpeed()),
+                                        limits,
+                                        KEY)));
     }
 
-    private static Working use(Car car, Part part, Term speed) {
+    /** The inverter, and whatever stays on its bus when every contactor opens: their capacitors are filled with it. */
+    private static Stream<Part> bearing(Car car, Part inverter) {
+        List<String> open = Stream.concat(car.circuit().disconnects().stream(), car.circuit().contactors().stream())
+                .map(Part::id)
+                .toList();
+        return Stream.concat(
+                Stream.of(inverter),
+                car.circuit().buses(open).stream()
+                        .filter(bus -> bus.has(inverter.id()))
+                        .flatMap(bus -> bus.parts().stream())
+                        .filter(part -> part.role() != Role.JUNCTION_BOX && !part.equals(inverter)));
+    }
+
+    private static Working use(Car car, Part part, Part bearer, Term speed) {
         MotorPlate motor = car.motor(part);
         return Working.fill(USE)
                 .put("U_ref", motor.backVoltage())
                 .put("n_ref", motor.backVoltageAt())
                 .put("n", motor.speed(speed))
-                .put("U_max", car.nameplate(inverter(car, part)).maxVoltage())
+                .put("U_max", car.nameplate(bearer).maxVoltage())
                 .work();
     }
 

@@ -80,7 +80,7 @@ record Barrier(
         guards.judge(reach, limits, degree, "live parts stay behind " + open);
         if (locks != null) {
             Boolean locked = locks.locked();
-            guards.note(locked == null, Boolean.TRUE.equals(locked), "has a lock", ".locked");
+            guards.doubt(locked == null, Boolean.TRUE.equals(locked), "has a lock", ".locked");
             Quantity dead = locks.deadWithin();
             Term time = car.evidence().stated(path + ".dead-within", "time to dead of " + name, "s", dead, from);
             guards.judge(time, limits, "touch-dead-time", "dead within " + dead);
@@ -101,6 +101,16 @@ record Barrier(
             } else if (isThere) {
                 found.add(guard);
                 isFirm = true;
+            }
+        }
+
+        /** A guard that is there and not known to be enough by itself. */
+        void doubt(boolean isUnknown, boolean isThere, String guard, String key) {
+            boolean wasFirm = isFirm;
+            note(isUnknown, isThere, guard, key);
+            isFirm = wasFirm;
+            if (isThere) {
+                doubts.add("that " + name + " " + guard + " is not known to be enough by itself");
             }
         }
 

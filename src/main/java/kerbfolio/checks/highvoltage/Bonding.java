@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
@@ -52,7 +53,7 @@ public final class Bonding implements Check {
         var findings = new ArrayList<Finding>();
         for (Part part : Cases.exposed(car)) {
             if (part.role() == Role.INLET) {
-                findings.add(finding(part.id() + ", earth pin", worst(part, car, least), limits));
+                findings.add(finding(part.id() + ", earth pin", earthPin(part, car, least), limits));
             } else {
                 Enclosure enclosure = part.enclosure();
                 Boolean conductive = enclosure == null ? null : enclosure.conductive();
@@ -74,10 +75,23 @@ public final class Bonding implements Check {
 
     /** The highest of several readings counts; one that cannot be used only where there is no other. */
     private static Term worst(Part part, Car car, Term least) {
+        return worst(part.id(), car, least, reading -> true);
+    }
+
+    /** A reading at the flange of the inlet says nothing of its pin. */
+    private static Term earthPin(Part inlet, Car car, Term least) {
+        return worst(
+                inlet.id(),
+                car,
+                least,
+                reading -> reading.point() != null && reading.point().contains("earth pin"));
+    }
+
+    private static Term worst(String id, Car car, Term least, Predicate<BondingReading> isMeant) {
         Readings readings = car.job().readings();
         List<BondingReading> all = readings == null ? List.of() : readings.bonding();
         List<Term> ofPart = IntStream.range(0, all.size())
-                .filter(i -> all.get(i).of().equals(part.id()))
+                .filter(i -> all.get(i).of().equals(id) && isMeant.test(all.get(i)))
                 .mapToObj(i -> resistance("readings.bonding[" + i + "]", all.get(i), car, least))
                 .toList();
         return ofPart.stream()
@@ -86,8 +100,7 @@ public final class Bonding implements Check {
                         term -> term.amount().orElseThrow().si()
                                 + term.amount().orElseThrow().expanded()))
                 .or(() -> ofPart.stream().findFirst())
-                .orElseGet(
-                        () -> Absent.unrecorded("readings.bonding[" + part.id() + "]", "bonding of " + part.id(), "Ω"));
+                .orElseGet(() -> Absent.unrecorded("readings.bonding[" + id + "]", "bonding of " + id, "Ω"));
     }
 
     private static Term resistance(String path, BondingReading reading, Car car, Term least) {

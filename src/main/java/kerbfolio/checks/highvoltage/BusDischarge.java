@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
-import kerbfolio.car.Circuit.Bus;
+import kerbfolio.car.Discharge;
 import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
@@ -14,6 +14,7 @@ import kerbfolio.formula.Term;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Label;
 import kerbfolio.job.LabelKind;
+import kerbfolio.quantity.Unit;
 
 /** A bus that outlives its disconnect bites whoever trusts the key; where it must, a label says so. */
 public final class BusDischarge implements Check {
@@ -36,7 +37,7 @@ public final class BusDischarge implements Check {
                         .map(discharge -> finding(
                                 discharge.bus().toString(),
                                 discharge.computed(),
-                                label(car.job().labels(), discharge.bus()),
+                                label(car, discharge, limits),
                                 limits));
     }
 
@@ -47,16 +48,28 @@ public final class BusDischarge implements Check {
         return inTime.verdict().clears() || label.amount().isEmpty() ? inTime : labelled;
     }
 
-    private static Term label(List<Label> labels, Bus bus) {
+    /** The label counts if it names at least the wait that is printed. */
+    private static Term label(Car car, Discharge discharge, Limits limits) {
+        List<Label> labels = car.job().labels();
         for (int i = 0; i < labels.size(); i++) {
             Label label = labels.get(i);
-            if (label.shows() == LabelKind.WAIT_TIME && bus.has(label.on())) {
-                return Evidence.observed(
-                        "labels[" + i + "]",
+            if (label.shows() == LabelKind.WAIT_TIME && discharge.bus().has(label.on())) {
+                double needed = car.waitFor(Buses.limit(limits)).minutes()
+                        * Unit.of("min").factor();
+                boolean isLong = label.minutes() == null || label.minutes().si() >= needed;
+                String path = "labels[" + i + "]";
+                Term seen = Evidence.observed(
+                        path,
                         "label with the time to wait, on " + label.on(),
-                        true,
+                        label.isThere() && isLong,
                         label.by(),
                         label.date());
+                if (label.minutes() == null) {
+                    seen = Cases.doubted(seen, "the minutes on the label of " + label.on() + " are not recorded");
+                }
+                return discharge.computed().amount().isPresent()
+                        ? seen
+                        : Cases.doubted(seen, "the decay of " + discharge.bus() + " is not known");
             }
         }
         return noLabel();

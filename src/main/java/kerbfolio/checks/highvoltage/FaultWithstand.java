@@ -37,7 +37,7 @@ public final class FaultWithstand implements Check {
 
     @Override
     public String question() {
-        return "Does every cable survive a short circuit until its fuse has melted?";
+        return "Does every cable survive the largest short circuit until its fuse has melted?";
     }
 
     @Override

@@ -78,6 +78,12 @@ public final class MakeDeadRecord implements Check {
                         "1",
                         part.id()
                                 + " keeps its voltage with every disconnect out; a reading there shows no dead car")));
+        car.job().parts().stream()
+                .filter(part -> part.role() == Role.INVERTER && part.testPoint() == null)
+                .forEach(part -> asked.add(asked(
+                        "parts[" + part.id() + "].test-point",
+                        "how the terminals of " + part.id() + " are reached",
+                        null)));
         if (points.stream().allMatch(part -> live.staysLive(part, low))) {
             String path = car.job().parts().stream()
                     .filter(part -> part.role() == Role.INVERTER)
@@ -103,16 +109,15 @@ public final class MakeDeadRecord implements Check {
                     "parts[" + part.id() + "].electrical.capacitance",
                     "capacitance of " + part.id(),
                     term.amount().isPresent() ? term.origin() : null));
+            if (term.amount().map(amount -> amount.si() > 0).orElse(true)) {
+                asked.add(asked(
+                        "parts[" + part.id() + "].electrical.bleed",
+                        "bleed resistance of " + part.id(),
+                        part.electrical() == null || part.electrical().bleed() == null
+                                ? null
+                                : part.electrical().bleed().toString()));
+            }
         }
-        asked.add(asked(
-                "parts[" + bus.parts().get(0).id() + "].electrical.bleed",
-                "bleed resistance on " + bus,
-                bus.parts().stream()
-                        .map(part -> car.nameplate(part).bleed())
-                        .filter(term -> term.amount().isPresent())
-                        .findFirst()
-                        .map(Term::origin)
-                        .orElse(null)));
     }
 
     private static void motors(List<Part> parts, List<Term> asked) {

@@ -8,6 +8,7 @@ import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Label;
 import kerbfolio.job.LabelKind;
+import kerbfolio.quantity.Unit;
 
 /** What somebody saw on a part or cable: a label by name and day goes before a photograph, which names nobody. */
 final class Marking {
@@ -19,11 +20,12 @@ final class Marking {
         for (int i = 0; i < labels.size(); i++) {
             Label label = labels.get(i);
             if (label.on().equals(id) && label.shows() == kind) {
-                return Evidence.observed("labels[" + i + "]", name, true, label.by(), label.date());
+                return Evidence.observed("labels[" + i + "]", name, label.isThere(), label.by(), label.date());
             }
         }
         return photo(car, id)
-                .map(path -> Evidence.observed(path, name, true, null, null))
+                .<Term>map(path -> new Absent(
+                        path, name, Unit.ONE, "there is a photo, and nobody is named who says what it shows"))
                 .orElseGet(() -> Absent.unrecorded("labels[" + id + "]", name, "1"));
     }
 

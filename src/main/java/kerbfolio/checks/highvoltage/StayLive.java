@@ -21,7 +21,7 @@ public final class StayLive implements Check {
 
     @Override
     public String question() {
-        return "What may stay live with a service disconnect out and every contactor welded closed?";
+        return "Is every part dead between its poles with a disconnect out and every contactor welded closed?";
     }
 
     @Override

@@ -41,7 +41,7 @@ public final class SupplyCurrent implements Check {
         return charging.chargers().isEmpty()
                 ? Stream.of(finding("charger", charging.breaker(), charging.pilotCurrent(), limits))
                 : charging.chargers().stream()
-                        .map(part -> finding(part.id(), charging.breaker(), charging.current(part), limits));
+                        .map(part -> finding(part.id(), charging.breaker(), charging.pilotCurrent(), limits));
     }
 
     private static Finding finding(String subject, Term breaker, Term current, Limits limits) {

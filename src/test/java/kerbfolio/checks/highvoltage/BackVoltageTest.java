@@ -14,16 +14,21 @@ class BackVoltageTest {
     private final JobText job = TractionText.sound();
 
     private Found top(String from, String to) {
-        return job.alter("parts", "drive-unit", from, to).found(new BackVoltage(), "drive-unit, at top speed");
+        return job.alter("parts", "drive-unit", from, to).found(new BackVoltage(), "drive-unit at top speed, inverter");
     }
 
     @Test
     void aMotorThatMakesLessThanTheInverterBearsIsMet() {
         assertEquals(
-                60.6, job.found(new BackVoltage(), "drive-unit, at top speed").value(), 0.05);
-        assertEquals(25.3, job.found(new BackVoltage(), "drive-unit, towed").value(), 0.05);
+                60.6,
+                job.found(new BackVoltage(), "drive-unit at top speed, inverter")
+                        .value(),
+                0.05);
         assertEquals(
-                Verdict.MET, job.found(new BackVoltage(), "drive-unit, towed").verdict());
+                25.3, job.found(new BackVoltage(), "drive-unit towed, inverter").value(), 0.05);
+        assertEquals(
+                Verdict.MET,
+                job.found(new BackVoltage(), "drive-unit towed, inverter").verdict());
     }
 
     @Test
@@ -63,7 +68,7 @@ class BackVoltageTest {
         job.alter("parts", "drive-unit", ", tow-speed: 50 km/h", "");
         assertEquals(
                 List.of("parts[drive-unit].motor.tow-speed"),
-                job.found(new BackVoltage(), "drive-unit, towed").missing());
+                job.found(new BackVoltage(), "drive-unit towed, inverter").missing());
     }
 
     @Test

@@ -115,4 +115,13 @@ class BondingTest {
         assertEquals(List.of("parts"), JobText.blank().found(new Bonding()).missing());
         assertEquals(Optional.of(Gate.ENERGISE), new Bonding().gate());
     }
+
+    /** The flange of the inlet is not its pin. */
+    @Test
+    void aReadingBesideTheInletSaysNothingOfItsPin() {
+        var job = TractionText.sound().alter("readings.bonding", "inlet", "earth pin", "flange");
+        assertEquals(
+                Verdict.NO_EVIDENCE,
+                job.found(new Bonding(), "inlet, earth pin").verdict());
+    }
 }

@@ -10,7 +10,8 @@ import org.junit.jupiter.api.Test;
 
 /** IEC 60204-1, 6.2.4: at most 5 s down to 60 V, or a label with the time to wait. By hand: 400 V and 1 mF need R ≤ 2635.6 Ω. */
 class BusDischargeTest {
-    private static final String LABEL = "{ on: inverter, shows: wait-time, by: A. Tester, date: 2026-09-30 }";
+    private static final String LABEL =
+            "{ on: inverter, shows: wait-time, minutes: 10 min, by: A. Tester, date: 2026-09-30 }";
 
     private static JobText bus(String bleed) {
         return OneCapacitor.of("4 V", "1000 µF", bleed);
@@ -45,9 +46,22 @@ class BusDischargeTest {
     }
 
     @Test
-    void aLabelAnswersForABusNobodyCanCompute() {
+    void aLabelOnABusNobodyCanComputeClearsNothing() {
         var job = bus("10 kΩ").alter("parts", "inverter", ", bleed: 10 kΩ", "").add("labels", LABEL);
-        assertEquals(Verdict.MET, found(job).verdict());
+        assertEquals(Verdict.MET_UNCONFIRMED, found(job).verdict());
+    }
+
+    /** The wait printed is 5 minutes at least. */
+    @Test
+    void aLabelThatNamesTooShortAWaitIsNotMet() {
+        var job = bus("10 kΩ").add("labels", LABEL.replace("10 min", "4 min"));
+        assertEquals(Verdict.NOT_MET, found(job).verdict());
+    }
+
+    @Test
+    void aLabelWithoutItsMinutesDoesNotClear() {
+        var job = bus("10 kΩ").add("labels", LABEL.replace("minutes: 10 min, ", ""));
+        assertEquals(Verdict.MET_UNCONFIRMED, found(job).verdict());
     }
 
     @Test

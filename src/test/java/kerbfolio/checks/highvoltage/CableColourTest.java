@@ -48,7 +48,7 @@ class CableColourTest {
     @Test
     void aPhotographNamesNobody() {
         job.alter("links", "c-plus", "colour: orange, ", "").add("photos", "{ file: c.jpg, subject: c-plus }");
-        assertEquals(Verdict.MET_UNCONFIRMED, found().verdict());
+        assertEquals(Verdict.NO_EVIDENCE, found().verdict());
     }
 
     @Test

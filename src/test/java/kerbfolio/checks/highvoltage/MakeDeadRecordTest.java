@@ -63,11 +63,10 @@ class MakeDeadRecordTest {
     }
 
     @Test
-    void everyCapacitanceAndABleedOnEachBusAreAskedFor() {
+    void everyCapacitanceAndEveryBleedAreAskedFor() {
         job.alter("parts", "heater", "capacitance: 2 µF, y-capacitance: 0.01 µF, bleed: 200 kΩ", "feeds-back: no");
         lacks("capacitance of heater", "parts[heater].electrical.capacitance");
-        String bus = "bleed resistance on junction-box + inverter + charger + converter + heater";
-        assertEquals(Verdict.MET, of(bus).verdict(), "another part empties the bus");
+        lacks("bleed resistance of heater", "parts[heater].electrical.bleed");
     }
 
     @Test
@@ -101,5 +100,17 @@ class MakeDeadRecordTest {
         assertEquals(
                 Verdict.NO_EVIDENCE,
                 job.found(new MakeDeadRecord(), "a test point").verdict());
+    }
+
+    /** Whoever opens what sits in a box of cells opens the box. */
+    @Test
+    void aTestPointInsideABoxOfCellsProvesNothing() {
+        job.alter(
+                "parts",
+                "heater",
+                "role: heater",
+                "role: heater, inside: front-box, test-point: { name: lugs, cover: lid, equipment: gloves }");
+        assertEquals(
+                Verdict.NOT_MET, of("that the test point at heater can be dead").verdict());
     }
 }

@@ -41,31 +41,30 @@ class SupplyCurrentTest {
         return job(duty, charger, breaker).found(new SupplyCurrent(), "charger");
     }
 
-    /** The charger takes what is named, and the pilot signal allows more. */
+    /** What the pilot signal offers is what the supply is built for; a meter leaves the exact rule too close to tell. */
     @Test
-    void theNextBreakerUpIsMetAndASmallerOneNot() {
-        for (List<String> pair : PAIRS) {
-            assertEquals(125, found("96.5 %", pair.get(1), pair.get(2)).value(), 1e-9);
-            assertEquals(Verdict.MET, found("96.5 %", pair.get(1), pair.get(2)).verdict());
-            assertEquals(
-                    Verdict.NOT_MET, found("96.5 %", pair.get(1), pair.get(3)).verdict());
-        }
-    }
-
-    /** The pilot signal allows what is named, and the charger would take more; a meter leaves it too close to tell. */
-    @Test
-    void theSmallerOfPilotAndChargerCounts() {
+    void theNextBreakerUpIsAHundredAndTwentyFiveInAHundred() {
         for (List<String> pair : PAIRS) {
             assertEquals(125, found(pair.get(0), "80 A", pair.get(2)).value(), 0.001);
             assertEquals(
                     Verdict.UNDECIDED, found(pair.get(0), "80 A", pair.get(2)).verdict());
+            assertEquals(
+                    Verdict.NOT_MET, found(pair.get(0), "80 A", pair.get(3)).verdict());
         }
+        assertEquals(Verdict.MET, found("40 %", "80 A", "31 A").verdict());
+    }
+
+    /** A small charger does not make the supply's breaker larger: 32 A offered, 16 A taken, 20 A is 62.5 in a hundred. */
+    @Test
+    void aChargerThatTakesLessChangesNothing() {
+        assertEquals(62.5, found("53.333333 %", "16 A", "20 A").value(), 0.001);
+        assertEquals(Verdict.NOT_MET, found("53.333333 %", "16 A", "20 A").verdict());
     }
 
     /** IEC 60364-4-43, 433.1, from memory: the breaker at least the current. */
     @Test
     void elsewhereTheCurrentItselfIsEnough() {
-        var job = job("96.5 %", "32 A", "32 A").with("job.home-set", "un-ece").without("confirmations");
+        var job = job("40 %", "32 A", "25 A").with("job.home-set", "un-ece").without("confirmations");
         job.confirming("tables", "pilot-current").confirming("un-ece", "supply-current");
         assertEquals(Verdict.MET, job.found(new SupplyCurrent()).verdict());
     }

@@ -108,8 +108,8 @@ class TouchProtectionTest {
     }
 
     @Test
-    void aLockedConnectorIsMet() {
-        assertEquals(Verdict.MET, plug("IP00", "locked: yes,", "").verdict());
+    void aLockByItselfHoldsNothingAndClearsNothing() {
+        assertEquals(Verdict.MET_UNCONFIRMED, plug("IP00", "locked: yes,", "").verdict());
     }
 
     @Test

@@ -35,8 +35,14 @@ class WarningSymbolTest {
     void aPhotographNamesNobody() {
         job.add("photos", "{ file: inverter.jpg, subject: inverter }");
         assertEquals(
-                Verdict.MET_UNCONFIRMED,
-                job.found(new WarningSymbol(), "inverter").verdict());
+                Verdict.NO_EVIDENCE, job.found(new WarningSymbol(), "inverter").verdict());
+    }
+
+    /** Somebody looked and there was none. */
+    @Test
+    void aLabelThatIsMissingIsNotMet() {
+        job.add("labels", "{ on: inverter, shows: warning-symbol, there: no, by: A. Tester, date: 2026-09-30 }");
+        assertEquals(Verdict.NOT_MET, job.found(new WarningSymbol(), "inverter").verdict());
     }
 
     @Test
