@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import kerbfolio.Found;
 import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.check.Verdict;
 import kerbfolio.job.Gate;
 import org.junit.jupiter.api.Test;
