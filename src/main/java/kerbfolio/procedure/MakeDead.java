@@ -69,20 +69,22 @@ public record MakeDead(
                         + WALK_ROUND,
                 List.copyOf(steps),
                 LiveList.of(car, limits),
-                touched(car, proof.points()),
+                touched(car, proof),
                 limit.map(l -> l.value() + ": " + l.meaning() + ", " + l.origin())
                         .orElse(Said.CONSULT),
                 CAUTIONS);
     }
 
-    private static List<String> touched(Car car, List<Part> points) {
+    private static List<String> touched(Car car, Proof proof) {
         var touched = new ArrayList<>(List.of(
                 "the charge lead", "the key", "the minus clamp of the 12 V battery", "chocks and parking brake"));
         touched.add(orAny(car.circuit().disconnects(), "the service disconnect"));
-        touched.add("the cover of the test point at "
-                + orAny(
-                        car.job().parts().stream().filter(points::contains).toList(),
-                        "the place you have consulted on"));
+        List<Part> points = proof.points();
+        touched.add("the cover of the test point at " + orAny(points, "the place you have consulted on"));
+        List<Part> unproved = proof.unproved(points);
+        if (!unproved.isEmpty()) {
+            touched.add("the terminals of " + Said.parts(unproved) + ", once you have consulted how to reach them");
+        }
         return List.copyOf(touched);
     }
 

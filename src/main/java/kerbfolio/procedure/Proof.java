@@ -80,7 +80,7 @@ record Proof(Car car, Term limit, String low) {
      * What no test point speaks for: every inverter, and one part of each bus by itself. Behind a blown fuse or an open
      * contactor a capacitor keeps its charge, whatever is read elsewhere.
      */
-    private List<Part> unproved(List<Part> points) {
+    List<Part> unproved(List<Part> points) {
         var unproved = new LinkedHashSet<Part>();
         car.job().parts().stream()
                 .filter(part -> part.role() == Role.INVERTER)

@@ -153,7 +153,8 @@ class MakeDeadTest {
                         "the minus clamp of the 12 V battery",
                         "chocks and parking brake",
                         "service disconnect",
-                        "the cover of the test point at inverter"),
+                        "the cover of the test point at inverter",
+                        "the terminals of charger, heater, once you have consulted how to reach them"),
                 of(job).touched());
     }
 
