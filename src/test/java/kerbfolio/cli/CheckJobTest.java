@@ -31,7 +31,7 @@ class CheckJobTest {
                         .contains("  front axle, as delivered  36.0 ± 1.2 kg   at least 0 kg  met\n"),
                 typed.out());
         assertTrue(typed.out().contains("energise    not examined  high voltage on"), typed.out());
-        assertTrue(typed.out().contains("  energise: this version does not examine high voltage"), typed.out());
+        assertTrue(typed.out().contains("  energise: voltage class, pack: no evidence (not recorded: modules in all"), typed.out());
     }
 
     @Test

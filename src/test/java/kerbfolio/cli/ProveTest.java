@@ -417,7 +417,7 @@ class ProveTest {
                 prove(edition),
                 1,
                 "The record does not hold with the requirement sets of this program.",
-                "requirement set un-ece, edition 0, was in force; this program has un-ece, edition 1",
+                "requirement set un-ece, edition 0, was in force; this program has un-ece, edition 2",
                 "the findings come out the same");
         Path content = meddled(
                 JobText.onTwoAxles(),
@@ -427,8 +427,8 @@ class ProveTest {
                                 inputs.record(),
                                 List.of(
                                         inputs.record().sets().get(0),
-                                        new HashedSet("house", "1", false, OTHER_HASH)))));
-        answers(prove(content), 1, "requirement set house, edition 1, has other content in this program: recorded");
+                                        new HashedSet("house", "2", false, OTHER_HASH)))));
+        answers(prove(content), 1, "requirement set house, edition 2, has other content in this program: recorded");
     }
 
     @Test

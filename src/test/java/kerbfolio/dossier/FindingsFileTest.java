@@ -89,6 +89,6 @@ class FindingsFileTest {
                         "gate")));
         assertEquals("transport", root.get("gates").get(0).get("name").asText());
         assertEquals("not examined", root.get("gates").get(0).get("state").asText());
-        assertTrue(root.get("gates").get(0).get("reasons").get(0).asText().contains("high voltage"));
+        assertTrue(root.get("gates").get(0).get("reasons").get(0).asText().contains("isolation resistance"));
     }
 }

@@ -171,7 +171,10 @@ class ReleaseTest {
                         .homeSet(set)
                         .release();
                 assertEquals(GateState.NOT_EXAMINED, state(release, Gate.ENERGISE));
-                assertTrue(reasons(release, Gate.ENERGISE).toString().contains("does not examine high voltage"));
+                assertTrue(reasons(release, Gate.ENERGISE)
+                        .contains("isolation resistance, isolation of the circuit: no evidence"
+                                + " (not recorded: isolation of the circuit)"));
+                assertEquals(GateState.NOT_EXAMINED, state(release, Gate.TRANSPORT));
             }
         }
     }

@@ -21,7 +21,7 @@ public final class StayLive implements Check {
 
     @Override
     public String question() {
-        return "What may stay live between its poles with a service disconnect out and every contactor welded closed?";
+        return "What may stay live with a service disconnect out and every contactor welded closed?";
     }
 
     @Override
