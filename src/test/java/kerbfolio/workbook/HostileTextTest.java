@@ -39,8 +39,9 @@ class HostileTextTest {
                 .filter(cell -> cell.getCellType() == CellType.STRING)
                 .filter(cell -> cell.getStringCellValue().equals(text))
                 .toList();
-        // Customer on the summary, text and area on the punch list, name and fate in the ledger.
-        assertEquals(5, found.size());
+        // Customer on the summary, text and area on the punch list, name and fate in the ledger, and the part's name
+        // beside the two marks the checklist asks of it.
+        assertEquals(7, found.size());
         for (XSSFCell cell : found) {
             assertTrue(cell.getCellStyle().getQuotePrefixed(), cell.getReference());
         }
