@@ -122,7 +122,8 @@ final class Arrangement {
                     sheet.add(block);
                     return block;
                 })
-                .add(numbers, declared, terms);    }
+                .add(numbers, declared, terms);
+    }
 
     private void enter(Ledger.Line line) {
         List.of(line.mass(), line.x()).forEach(term -> {

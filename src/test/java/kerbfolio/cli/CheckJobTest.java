@@ -32,7 +32,9 @@ class CheckJobTest {
                         .contains("  front axle, as delivered  36.0 ± 1.2 kg   at least 0 kg  met\n"),
                 typed.out());
         assertTrue(typed.out().contains("energise    not examined  high voltage on"), typed.out());
-        assertTrue(typed.out().contains("  energise: voltage class, pack: no evidence (not recorded: modules in all"), typed.out());
+        assertTrue(
+                typed.out().contains("  energise: voltage class, pack: no evidence (not recorded: modules in all"),
+                typed.out());
     }
 
     @Test
@@ -111,8 +113,7 @@ class CheckJobTest {
 
     @Test
     void everyQuestionFitsATerminal() {
-        CheckList.ALL.forEach(
-                check -> assertTrue(check.question().length() <= 100, check.question()));
+        CheckList.ALL.forEach(check -> assertTrue(check.question().length() <= 100, check.question()));
     }
 
     @Test

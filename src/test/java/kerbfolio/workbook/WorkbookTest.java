@@ -47,10 +47,7 @@ class WorkbookTest {
             for (var row : examination.rows()) {
                 String sheet = examination.check().sheet();
                 int at = opened.row(
-                        sheet,
-                        examination.check().question(),
-                        0,
-                        row.finding().subject());
+                        sheet, examination.check().question(), 0, row.finding().subject());
                 assertEquals(
                         row.verdict().toString(),
                         opened.cell(sheet, at, TradeSheet.VERDICT).getStringCellValue(),
@@ -99,9 +96,7 @@ class WorkbookTest {
                     List.of("parts", "links", "labels", "pack.precharge.resistor", "pack.boxes", "pack.monitors")) {
                 assertFalse(paths.contains(section), section);
             }
-            assertTrue(
-                    paths.stream().allMatch(path -> path.contains(".")),
-                    () -> "a whole section: " + paths);
+            assertTrue(paths.stream().allMatch(path -> path.contains(".")), () -> "a whole section: " + paths);
         }
         assertTrue(JobPath.isNumber("pack.cell.max-voltage"));
         assertTrue(JobPath.isNumber("parts[main-fuse].fuse.dc-voltage"));
