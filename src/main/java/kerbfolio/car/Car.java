@@ -169,6 +169,11 @@ public final class Car {
         return new LiveParts(circuit, pack, open);
     }
 
+    /** What may stay live with every service disconnect out. */
+    public LiveParts madeDead() {
+        return liveParts(circuit.disconnects().stream().map(Part::id).toList());
+    }
+
     /** The capacitors of a bus taken together. */
     public Capacitors capacitors(Circuit.Bus bus) {
         return capacitors.computeIfAbsent(bus, fresh -> new Capacitors(evidence, fresh));

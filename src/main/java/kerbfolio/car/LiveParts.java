@@ -118,6 +118,12 @@ public final class LiveParts {
         return List.copyOf(terms);
     }
 
+    /** Whether a part keeps more than a voltage whatever was opened, so that no reading there shows a dead car. */
+    public boolean staysLive(Part part, Term low) {
+        double most = low.amount().map(amount -> amount.si()).orElse(0.0);
+        return part.role() == Role.BATTERY || volts(betweenPoles(part)) > most;
+    }
+
     /**
      * Boxes of cells that still hang together, and what hangs on them.
      *

@@ -30,9 +30,10 @@ public interface Check {
         return getClass().getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 
-    /** The sheet of the workbook it stands on: its trade's, unless the trade fills several. */
+    /** The sheet of workings and workbook it stands on: its trade's, unless the trade fills several. */
     default String sheet() {
-        return trade().toString();
+        Sheet own = getClass().getAnnotation(Sheet.class);
+        return own == null ? trade().toString() : own.value();
     }
 
     default Trade trade() {

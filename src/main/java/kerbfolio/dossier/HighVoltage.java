@@ -24,11 +24,17 @@ import org.jspecify.annotations.Nullable;
  * @param links how many links the circuit was derived from
  * @param facts voltages and energy of the pack
  * @param checklist what is asked of each part and cable, and what the record shows of it
+ * @param isolation measurements of isolation
  * @param cables cables of the circuit, and those for alternating current
  * @param fuses fuses of the circuit
  */
 public record HighVoltage(
-        int links, List<Fact> facts, List<Checklist.Subject> checklist, List<CableLine> cables, List<FuseLine> fuses) {
+        int links,
+        List<Fact> facts,
+        Checklist checklist,
+        List<IsolationLine> isolation,
+        List<CableLine> cables,
+        List<FuseLine> fuses) {
 
     /** A cable as it was recorded, with what guards it. */
     public record CableLine(
@@ -56,7 +62,7 @@ public record HighVoltage(
 
     /** Whether there is anything to print. */
     public boolean isRecorded() {
-        return !facts.isEmpty() || !cables.isEmpty() || !checklist.isEmpty();
+        return !facts.isEmpty() || !cables.isEmpty() || !checklist.subjects().isEmpty();
     }
 
     static HighVoltage of(Car car, List<Examination> examinations, UnitSystem system) {
@@ -65,6 +71,7 @@ public record HighVoltage(
                 circuit.links().size(),
                 facts(car.pack(), system),
                 Checklist.of(car.job(), examinations, system),
+                IsolationLine.all(car.job(), examinations, system),
                 car.job().links().stream()
                         .filter(link -> link.kind().isCable())
                         .map(link -> cable(link, car.guards()))

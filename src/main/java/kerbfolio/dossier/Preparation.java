@@ -3,6 +3,7 @@ package kerbfolio.dossier;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.stream.Collectors;
 import kerbfolio.check.Examination;
@@ -14,10 +15,17 @@ import kerbfolio.job.Gate;
 /**
  * What each gate asks, and where the answer stands.
  *
- * @param requirements each question asked, what is not met or missing first
+ * @param requirements each question by the gate that asks it, what is not met or missing first
+ * @param questions the same, each question once
  * @param unexamined gate and the trades it asks for that this version does not examine
  */
-public record Preparation(List<Requirement> requirements, List<String> unexamined) {
+public record Preparation(List<Requirement> requirements, List<Question> questions, List<String> unexamined) {
+
+    /** A question with all gates that ask it, its answers by verdict. */
+    public record Question(String gates, String question, String check, List<String> limits, List<Group> groups) {}
+
+    /** The subjects of one verdict in one run. */
+    public record Group(Verdict verdict, String subjects) {}
 
     /** A question a gate asks, with the answer for each subject. */
     public record Requirement(String gate, String question, String check, List<String> limits, List<Answer> answers) {
@@ -39,7 +47,37 @@ public record Preparation(List<Requirement> requirements, List<String> unexamine
                         .map(examination -> requirement(gate, examination)))
                 .sorted(Comparator.comparingInt(Requirement::rank))
                 .toList();
-        return new Preparation(requirements, unexamined(examinations, limits));
+        return new Preparation(requirements, questions(requirements), unexamined(examinations, limits));
+    }
+
+    private static List<Question> questions(List<Requirement> requirements) {
+        return requirements.stream()
+                .collect(Collectors.groupingBy(Requirement::check, LinkedHashMap::new, Collectors.toList()))
+                .values()
+                .stream()
+                .map(Preparation::question)
+                .toList();
+    }
+
+    private static Question question(List<Requirement> asked) {
+        Requirement first = asked.get(0);
+        return new Question(
+                asked.stream().map(Requirement::gate).distinct().collect(Collectors.joining(", ")),
+                first.question(),
+                first.check(),
+                first.limits(),
+                groups(first.answers()));
+    }
+
+    private static List<Group> groups(List<Answer> answers) {
+        var subjects = new LinkedHashMap<Verdict, List<String>>();
+        answers.stream()
+                .sorted(Comparator.comparingInt(answer -> rank(answer.verdict())))
+                .forEach(answer -> subjects.computeIfAbsent(answer.verdict(), key -> new ArrayList<>())
+                        .add(answer.subject()));
+        return subjects.entrySet().stream()
+                .map(entry -> new Group(entry.getKey(), Listing.of(entry.getValue())))
+                .toList();
     }
 
     private static List<String> unexamined(List<Examination> examinations, Limits limits) {

@@ -1,12 +1,15 @@
 package kerbfolio.dossier;
 
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.check.Examination;
 import kerbfolio.check.Limit;
@@ -24,6 +27,7 @@ import kerbfolio.quantity.UnitSystem;
 /** Writes workings out in full, each one once: where several questions lean on it, it gets a number and is cited. */
 final class Steps {
     private static final int LONG_LIST = 4;
+    private static final int MOST_NOT_MET = 3;
 
     private final UnitSystem system;
     private final Map<Working, String> numbers = new LinkedHashMap<>();
@@ -53,7 +57,7 @@ final class Steps {
         return numbers.keySet().stream().map(this::step).toList();
     }
 
-    /** The row that is worst off and every row not met, each after what only this question leans on. */
+    /** The row that is worst off and the rows not met, each after what only this question leans on. */
     List<Step> of(Examination examination) {
         var steps = new LinkedHashMap<Working, Step>();
         for (Examination.Row row : printed(examination)) {
@@ -69,15 +73,37 @@ final class Steps {
         return List.copyOf(steps.values());
     }
 
+    /** How many rows not met are not worked in full, because others by the same formula are worse. */
+    static int unworked(Examination examination) {
+        return (int) worked(examination)
+                .filter(row -> !printed(examination).contains(row))
+                .count();
+    }
+
+    private static Stream<Examination.Row> worked(Examination examination) {
+        return examination.rows().stream()
+                .filter(row -> row.verdict() == Verdict.NOT_MET)
+                .filter(row -> row.finding().working().isPresent());
+    }
+
     private static List<Examination.Row> printed(Examination examination) {
         List<Examination.Row> known = examination.rows().stream()
                 .filter(row -> row.finding().result().amount().isPresent())
                 .toList();
-        var worst = known.stream().reduce((a, b) -> headroom(b) <= headroom(a) ? b : a);
-        return known.stream()
-                .filter(row -> row.verdict() == Verdict.NOT_MET
-                        || worst.filter(row::equals).isPresent())
-                .toList();
+        var printed = new HashSet<Examination.Row>();
+        known.stream()
+                .reduce((a, b) -> headroom(b) <= headroom(a) ? b : a)
+                .filter(row -> worked(examination).noneMatch(row::equals))
+                .ifPresent(printed::add);
+        worked(examination)
+                .collect(Collectors.groupingBy(
+                        row -> row.finding().working().orElseThrow().formula()))
+                .values()
+                .forEach(rows -> rows.stream()
+                        .sorted(Comparator.comparingDouble(Steps::headroom))
+                        .limit(MOST_NOT_MET)
+                        .forEach(printed::add));
+        return known.stream().filter(printed::contains).toList();
     }
 
     /** What is left to the limit after the expanded uncertainty; without a limit the last row is shown, the car as it leaves. */
@@ -91,11 +117,18 @@ final class Steps {
                 .orElse(0.0);
     }
 
+    /** A figure turned over, such as a conductance: it is said beside the figure that leans on it. */
+    private static boolean isTurn(Working working) {
+        List<Declared> symbols = working.formula().symbols();
+        return symbols.size() == 1 && !symbols.get(0).each() && inputs(working).allMatch(Known.class::isInstance);
+    }
+
     /** The workings a working leans on, innermost first. */
     private static void collect(Working working, Set<Working> used) {
         inputs(working)
                 .filter(Working.class::isInstance)
                 .map(Working.class::cast)
+                .filter(input -> !isTurn(input))
                 .forEach(input -> {
                     if (!used.contains(input)) {
                         collect(input, used);
@@ -154,12 +187,13 @@ final class Steps {
         return bare instanceof Known known ? Stream.of(known) : Stream.empty();
     }
 
-    /** Where each figure is from; a long list stands in a table of its own and is only counted here. */
+    /** Where each figure is from; a long list of figures read stands in a table of its own and is only counted here. */
     private List<String> sources(Working working) {
         var sources = new ArrayList<String>();
         for (Declared symbol : working.formula().symbols()) {
             List<Term> terms = working.inputs().getOrDefault(symbol.symbol(), List.of());
-            if (symbol.each() && terms.size() > LONG_LIST) {
+            boolean isRead = terms.stream().map(Steps::unwrapped).noneMatch(Working.class::isInstance);
+            if (symbol.each() && terms.size() > LONG_LIST && isRead) {
                 sources.add(symbol.meaning() + ": " + terms.size() + " entries of the record");
             } else {
                 terms.stream()
@@ -178,9 +212,16 @@ final class Steps {
         if (term instanceof Limit) {
             return Optional.of(figure + ", " + term.origin());
         }
-        return term instanceof Working working && numbers.containsKey(working)
-                ? Optional.of(figure + ", " + numbers.get(working))
-                : Optional.empty();
+        if (!(term instanceof Working working)) {
+            return Optional.empty();
+        }
+        if (isTurn(working)) {
+            return inputs(working)
+                    .findFirst()
+                    .flatMap(this::source)
+                    .map(of -> figure + ", " + working.formula().text() + ", " + of);
+        }
+        return Optional.ofNullable(numbers.get(working)).map(number -> figure + ", " + number);
     }
 
     private static Term unwrapped(Term term) {

@@ -1,6 +1,7 @@
 package kerbfolio.dossier;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -18,18 +19,32 @@ import kerbfolio.quantity.UnitSystem;
 
 /**
  * The part that shows how: every examination with its formula, its rows, and the full substitution of the row that is
- * worst off and of every row not met.
+ * worst off and of the rows not met.
  *
  * @param shared workings several questions lean on, printed once and cited by number
  * @param pages one per examination
+ * @param sections the pages with something to show, by subject
+ * @param lacking the questions of which nothing was recorded, by subject
  * @param sources every document cited, in order of first use
  */
-public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sources) {
+public record WorkingsPart(
+        List<Step> shared, List<Page> pages, List<Section> sections, List<Section> lacking, List<String> sources) {
 
-    /** One examination. */
+    /** Questions of one subject. */
+    public record Section(String title, List<Page> pages) {}
+
+    /**
+     * One examination.
+     *
+     * @param lines one per subject
+     * @param table the same as paper shows them
+     * @param lack what was not recorded, where that is all there is to say; else empty
+     * @param unworked how many more rows not met stand in the table only
+     */
     public record Page(
             String id,
             String trade,
+            String sheet,
             String question,
             String gate,
             Optional<Piece> formula,
@@ -38,21 +53,45 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
             List<String> citations,
             String limit,
             List<Line> lines,
+            ResultTable table,
+            String lack,
             List<Step> steps,
+            int unworked,
             boolean isJudged) {}
 
     /** A symbol's meaning and unit. */
     public record Symbol(Piece name, String meaning, String unit) {}
 
-    /** One row. */
+    /**
+     * One row.
+     *
+     * @param said what was found on the way, or what is lacking
+     * @param doubts why a figure that is met does not clear
+     */
     public record Line(
             String id,
             String subject,
             Shown value,
             String limit,
             Verdict verdict,
-            String why,
-            List<Compared> compared) {}
+            String said,
+            List<String> doubts,
+            List<Compared> compared) {
+        static final String NOT_RECORDED = "not recorded: ";
+        static final String LIMIT_UNCONFIRMED = "limit unconfirmed";
+
+        /** Whether all there is to say is what was not recorded. */
+        boolean isUnrecorded() {
+            return verdict == Verdict.NO_EVIDENCE && said.startsWith(NOT_RECORDED);
+        }
+
+        /** Everything there is to say of the verdict. */
+        public String why() {
+            return Stream.concat(Stream.of(said), doubts.stream())
+                    .filter(words -> !words.isEmpty())
+                    .collect(Collectors.joining("; "));
+        }
+    }
 
     /** What a set printed for comparison would say. */
     public record Compared(String set, String limit, Verdict verdict, String citation) {}
@@ -73,7 +112,21 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
         List<Page> pages = examinations.stream()
                 .map(examination -> page(examination, steps, system))
                 .toList();
-        return new WorkingsPart(steps.shared(), pages, Cited.by(examinations));
+        return new WorkingsPart(
+                steps.shared(),
+                pages,
+                sections(pages.stream().filter(page -> page.lack().isEmpty())),
+                sections(pages.stream().filter(page -> !page.lack().isEmpty())),
+                Cited.by(examinations));
+    }
+
+    private static List<Section> sections(Stream<Page> pages) {
+        return pages
+                .collect(Collectors.groupingBy(Page::sheet, LinkedHashMap::new, Collectors.toList()))
+                .entrySet()
+                .stream()
+                .map(entry -> new Section(entry.getKey(), entry.getValue()))
+                .toList();
     }
 
     private static Page page(Examination examination, Steps steps, UnitSystem system) {
@@ -83,9 +136,13 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
                 .findFirst();
         boolean judged = examination.rows().stream()
                 .anyMatch(row -> row.finding().limit().isPresent());
+        List<Line> lines =
+                examination.rows().stream().map(row -> line(row, system)).toList();
+        boolean isSilent = !lines.isEmpty() && lines.stream().allMatch(Line::isUnrecorded);
         return new Page(
                 examination.check().id(),
                 examination.check().trade().toString(),
+                examination.check().sheet(),
                 examination.check().question(),
                 examination.check().gate().map(Object::toString).orElse(""),
                 formula.map(Formula::printed),
@@ -99,8 +156,11 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
                         .distinct()
                         .reduce((a, b) -> a + "; " + b)
                         .orElse(""),
-                examination.rows().stream().map(row -> line(row, system)).toList(),
+                lines,
+                ResultTable.of(lines),
+                isSilent ? ResultTable.lacking(lines).substring(Line.NOT_RECORDED.length()) : "",
                 steps.of(examination),
+                Steps.unworked(examination),
                 judged);
     }
 
@@ -129,7 +189,8 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
                 Shown.of(finding, system),
                 finding.limit().map(limit -> words(limit, system)).orElse("\u2014"),
                 row.verdict(),
-                why(row),
+                said(row),
+                row.verdict() == Verdict.MET_UNCONFIRMED ? weaknesses(finding) : List.of(),
                 finding.others().stream()
                         .map(limit -> new Compared(
                                 limit.set(),
@@ -143,7 +204,7 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
         return limit.bound() + " " + Shown.of(limit, system);
     }
 
-    private static String why(Examination.Row row) {
+    private static String said(Examination.Row row) {
         if (row.verdict() == Verdict.NOT_APPLICABLE && row.notApplicable().isPresent()) {
             var entry = row.notApplicable().get();
             return entry.by() + ": " + entry.reason();
@@ -151,23 +212,20 @@ public record WorkingsPart(List<Step> shared, List<Page> pages, List<String> sou
         return switch (row.verdict()) {
             case NO_EVIDENCE -> row.finding().lack();
             case UNDECIDED -> "the limit lies within the expanded uncertainty";
-            case MET_UNCONFIRMED ->
-                Stream.concat(found(row.finding()), weaknesses(row.finding()).stream())
-                        .collect(Collectors.joining("; "));
-            default -> found(row.finding()).collect(Collectors.joining());
+            default -> found(row.finding());
         };
     }
 
     /** What was found on the way, of a figure no formula gives. */
-    private static Stream<String> found(Finding finding) {
-        return finding.result() instanceof Known known ? Stream.of(known.origin()) : Stream.empty();
+    private static String found(Finding finding) {
+        return finding.result() instanceof Known known ? known.origin() : "";
     }
 
     /** What the figure leans on that nobody confirmed; the limit itself stands below the table, with who vouches for it. */
     private static List<String> weaknesses(Finding finding) {
         var words = new ArrayList<>(finding.result().reservations());
         if (finding.limit().filter(limit -> !limit.standing().isConfirmed()).isPresent()) {
-            words.add("limit unconfirmed");
+            words.add(Line.LIMIT_UNCONFIRMED);
         }
         return words;
     }

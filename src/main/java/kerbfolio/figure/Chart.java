@@ -109,13 +109,14 @@ final class Chart {
         numbers.keep(new Rectangle2D.Double(x - CROSS, y - CROSS, 2 * CROSS, 2 * CROSS));
     }
 
-    /** Words beside a point, above it to the right or below it to the left, if there is room for them. */
-    void note(String words, double value, double result) {
+    /** Words beside a point, above it to the right or below it to the left (there first, if asked), where there is room. */
+    void note(String words, double value, double result, boolean isLeft) {
         double wide = pen.width(words, Type.STRONG);
         double[][] places = {
             {across.at(value) + 5, up.at(result) - 4}, {across.at(value) - 5 - wide, up.at(result) + 10}
         };
-        for (double[] place : places) {
+        for (int i = 0; i < places.length; i++) {
+            double[] place = places[isLeft ? places.length - 1 - i : i];
             var room = new Rectangle2D.Double(place[0] - 1, place[1] - 7, wide + 2, 9);
             if (room.getX() > across.begin() && room.getMaxX() < across.end() && numbers.isFree(room)) {
                 words(words, place[0], place[1]);

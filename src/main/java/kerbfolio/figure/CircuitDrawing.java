@@ -2,10 +2,9 @@ package kerbfolio.figure;
 
 import java.awt.Graphics2D;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.car.Bond;
@@ -21,7 +20,7 @@ final class CircuitDrawing implements Figure {
 
     private static final double KEY = 24;
     private static final double LINE = 10;
-    private static final int LEGENDS = 2;
+    private static final int LEGENDS = 3;
     /** A caption names no more parts than this. */
     private static final int NAMED = 6;
 
@@ -30,7 +29,6 @@ final class CircuitDrawing implements Figure {
     private final Wires wires;
     private final StillLive live;
     private final List<String> legend;
-    private final Map<String, Integer> numbers = new LinkedHashMap<>();
 
     private CircuitDrawing(Dossier dossier) {
         circuit = dossier.car().circuit();
@@ -44,11 +42,10 @@ final class CircuitDrawing implements Figure {
         return dossier.car().circuit().isRecorded() ? Optional.of(new CircuitDrawing(dossier)) : Optional.empty();
     }
 
-    /** A cable by its id and size; by a number where there is no room for them. */
+    /** A cable by its id and size, or by its id where there is no room for both. */
     private List<String> names(Bond bond) {
         Link link = link(bond.id());
-        String number = String.valueOf(numbers.computeIfAbsent(bond.id(), id -> numbers.size() + 1));
-        return List.of(name(link), link.id(), number);
+        return List.of(name(link), link.id());
     }
 
     private Link link(String id) {
@@ -62,21 +59,26 @@ final class CircuitDrawing implements Figure {
         return Words.joined(" ", link.id(), link.size() == null ? "" : link.size());
     }
 
-    /** The cables of which no conductor shows all. */
+    /** The cables of which the drawing does not show all, by number first. */
     private List<String> legend() {
-        var shown = new ArrayList<String>();
-        numbers.forEach((id, number) -> {
+        var keyed = new TreeMap<Integer, String>();
+        var others = new ArrayList<String>();
+        for (Link link : circuit.links()) {
             List<String> labels = wires.wires().stream()
-                    .filter(wire -> wire.bond().id().equals(id))
+                    .filter(wire -> wire.bond().id().equals(link.id()))
                     .flatMap(wire -> Stream.ofNullable(wire.label()).map(Ground.Label::words))
                     .toList();
-            if (labels.contains(number.toString())) {
-                shown.add(number + ": " + name(link(id)));
-            } else if (!labels.contains(name(link(id)))) {
-                shown.add(id + ": " + link(id).size());
+            if (labels.stream().allMatch(words -> words.matches("[0-9]+") && !words.equals(link.id()))) {
+                labels.forEach(number -> keyed.put(Integer.valueOf(number), number + ": " + name(link)));
+                if (labels.isEmpty()) {
+                    others.add(link.id() + ": "
+                            + Words.joined(", ", link.size() == null ? "" : link.size(), "no room for a number"));
+                }
+            } else if (!labels.contains(name(link))) {
+                others.add(link.id() + ": " + link.size());
             }
-        });
-        return List.copyOf(shown);
+        }
+        return Stream.concat(keyed.values().stream(), others.stream()).toList();
     }
 
     @Override

@@ -13,7 +13,6 @@ import java.util.Set;
 import kerbfolio.car.Bond;
 import kerbfolio.car.Circuit;
 import kerbfolio.car.Terminal;
-import kerbfolio.figure.CircuitGrid.Frame;
 import kerbfolio.figure.Stand.Look;
 import kerbfolio.figure.Stand.Point;
 import kerbfolio.figure.Wires.Wire;
@@ -58,37 +57,25 @@ final class CircuitSheet {
         return ROW / 2 + ROW * y;
     }
 
-    /** A part with the margin a frame keeps from it. */
-    private static Rectangle2D room(Stand stand, double above) {
+    private static Rectangle2D room(int left, int top, int right, int bottom) {
         return new Rectangle2D.Double(
-                across(stand.x()) - STEP,
-                down(stand.y()) - ROW / 2 - above,
-                STEP * (stand.look().width() + 2),
-                ROW * stand.height() + above);
+                across(left), down(top) - ROW / 2, STEP * (right - left), ROW * (bottom - top + 1));
     }
 
     /** A box of the car; where something stands between its parts that is not in it, the outline goes round that. */
     private void frame(Frame frame) {
-        List<Stand> inside =
-                frame.members().stream().flatMap(id -> grid.stand(id).stream()).toList();
-        boolean isHub = inside.stream().anyMatch(stand -> stand.look() == Look.RAILS);
-        Rectangle2D whole = inside.stream()
-                .map(stand -> room(stand, isHub ? ROW : 0))
-                .reduce(Rectangle2D::createUnion)
-                .orElseThrow();
-        whole.setRect(whole.getX(), whole.getY() - ROW, whole.getWidth(), whole.getHeight() + ROW);
-        var outline = new Area(whole);
-        grid.stands().stream()
-                .filter(stand -> !frame.members().contains(stand.part().id()))
-                .map(stand -> room(stand, 0))
-                .filter(room -> room.intersects(whole))
-                .forEach(room -> outline.subtract(new Area(new Rectangle2D.Double(
-                        room.getX(), room.getY(), whole.getMaxX() - room.getX(), room.getHeight()))));
+        var outline = new Area(room(frame.left(), frame.top(), frame.right(), frame.bottom()));
+        for (Stand stand : frame.strangers(grid.stands())) {
+            outline.subtract(new Area(
+                    room(stand.x() - 1, stand.y(), Math.max(frame.right(), stand.right() + 1), stand.bottom())));
+        }
         pen.outline(outline, Line.CENTRE, Pen.GREY);
+        double x = across(frame.left()) + 4;
+        double most = Math.max(STEP * Math.max(frame.title(), frame.right() - frame.left()), 0) - 4;
         pen.left(
-                pen.fitted(frame.part().title(), (isHub ? Pen.WIDTH - whole.getX() : whole.getWidth()) - 6, Type.LABEL),
-                whole.getX() + 4,
-                whole.getY() + 8,
+                pen.fitted(frame.part().title(), Math.min(most, Pen.WIDTH - x), Type.LABEL),
+                x,
+                down(frame.top()) - ROW / 2 + 8,
                 Type.LABEL);
     }
 

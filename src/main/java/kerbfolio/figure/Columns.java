@@ -1,16 +1,12 @@
 package kerbfolio.figure;
 
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Stream;
-import kerbfolio.car.Bond;
 import kerbfolio.car.Circuit;
 import kerbfolio.car.Terminal;
 import kerbfolio.job.Link;
@@ -27,6 +23,10 @@ final class Columns {
         PROTECTION(10, 3),
         SWITCHING(10, 6),
         RAILS(3, 8),
+        /** Between two junctions: what is not in the second of them. */
+        AFTER_FIRST(10, 2),
+        BEFORE_SECOND(10, 9),
+        RAILS_OF_SECOND(3, 2),
         BRANCH(10, 3),
         CONSUMERS(11, 9);
 
@@ -40,22 +40,29 @@ final class Columns {
         }
     }
 
+    /** Rows of a box of cells and of a consumer. */
+    static final int CELLS = 5;
+
+    static final int BLOCK = 4;
+    /** Letters a name has room for in a line, over a part and in a consumer. */
+    private static final int LETTERS = 16;
+
+    static final int INSIDE = 13;
+
     private final Circuit circuit;
-    private final Optional<Part> hub;
+    private final Junctions junctions;
     private final Map<String, Column> columns = new LinkedHashMap<>();
     private final Map<Column, Integer> left = new EnumMap<>(Column.class);
 
     Columns(Circuit circuit) {
         this.circuit = circuit;
-        hub = circuit.parts(Role.JUNCTION_BOX).stream()
-                .max(Comparator.comparingInt(part -> joined(part.id()).size()));
+        junctions = new Junctions(circuit);
         choose();
         spread();
     }
 
-    /** The junction all branches leave from; the one with most links. */
-    Optional<Part> hub() {
-        return hub;
+    Junctions junctions() {
+        return junctions;
     }
 
     boolean has(String part) {
@@ -73,6 +80,10 @@ final class Columns {
 
     /** Conductors that end at a part. */
     List<Link> joined(String part) {
+        return joined(circuit, part);
+    }
+
+    static List<Link> joined(Circuit circuit, String part) {
         return circuit.links().stream()
                 .filter(link -> part.equals(end(link.from())) || part.equals(end(link.to())))
                 .toList();
@@ -90,38 +101,37 @@ final class Columns {
                 .toList();
     }
 
-    /** What lies in the conductors stands before the junction if current reaches it from the cells without passing that. */
+    /** What lies in the conductors stands before a junction if current comes to it without passing that. */
     private void choose() {
-        Set<String> before = new HashSet<>();
-        for (Part box : circuit.parts(Role.BATTERY)) {
-            for (Terminal pole : List.of(Terminal.plus(box.id()), Terminal.minus(box.id()))) {
-                circuit.reach(pole, bond -> bond.kind() != Bond.Kind.CONSUMER && !touchesHub(bond))
-                        .forEach(terminal -> before.add(terminal.part()));
-            }
-        }
+        Set<String> before = junctions.before(junctions.all());
+        Set<String> between = junctions.before(junctions.second());
         for (Part part : circuit.parts()) {
-            columns.put(part.id(), column(part, before));
+            columns.put(part.id(), column(part, before, between));
         }
     }
 
-    private Column column(Part part, Set<String> before) {
+    private Column column(Part part, Set<String> before, Set<String> between) {
         Role role = role(part);
         if (role == Role.BATTERY) {
             return Column.CELLS;
         }
         if (role.ports() == Ports.TWO_POLES) {
-            return hub.filter(part::equals).isPresent() ? Column.RAILS : Column.CONSUMERS;
+            return junctions.second().contains(part)
+                    ? Column.RAILS_OF_SECOND
+                    : junctions.has(part) ? Column.RAILS : Column.CONSUMERS;
         }
-        if (hub.isPresent() && !before.contains(part.id())) {
+        boolean guards = role == Role.FUSE || role == Role.DISCONNECT;
+        if (junctions.all().isEmpty() || before.contains(part.id())) {
+            return guards ? Column.PROTECTION : Column.SWITCHING;
+        }
+        if (junctions.second().isEmpty() || !between.contains(part.id())) {
             return Column.BRANCH;
         }
-        return role == Role.FUSE || role == Role.DISCONNECT ? Column.PROTECTION : Column.SWITCHING;
-    }
-
-    private boolean touchesHub(Bond bond) {
-        return hub.map(Part::id)
-                .filter(id -> bond.from().part().equals(id) || bond.to().part().equals(id))
-                .isPresent();
+        boolean isInSecond =
+                junctions.second().stream().anyMatch(junction -> junction.id().equals(part.inside()));
+        boolean isInFirst =
+                junctions.first().stream().anyMatch(junction -> junction.id().equals(part.inside()));
+        return isInSecond || (!guards && !isInFirst) ? Column.BEFORE_SECOND : Column.AFTER_FIRST;
     }
 
     static Role role(Part part) {
@@ -147,6 +157,27 @@ final class Columns {
                 stood += column.width;
             }
         }
+    }
+
+    /** A part as it is drawn in its column, in no row yet. */
+    Stand stand(Part part) {
+        if (isIn(part, Column.CELLS)) {
+            return new Stand(part, Stand.Look.CELLS, List.of(), left(Column.CELLS), 0, CELLS, false);
+        }
+        if (isIn(part, Column.CONSUMERS)) {
+            return new Stand(
+                    part, Stand.Look.BLOCK, Stand.lines(part.title(), INSIDE), left(Column.CONSUMERS), 0, BLOCK, false);
+        }
+        List<String> name = Stand.lines(part.title(), LETTERS);
+        int poles = part.poles() != null && part.poles().number() == 2 ? 2 : 0;
+        return new Stand(
+                part,
+                Stand.Look.IN_LINE,
+                name,
+                left(columns.getOrDefault(part.id(), Column.CELLS)),
+                0,
+                name.size() + 2 + poles,
+                isTurned(part));
     }
 
     /** Whether what is joined to terminal 1 stands further right than what is joined to terminal 2. */

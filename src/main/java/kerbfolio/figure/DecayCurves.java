@@ -189,7 +189,9 @@ final class DecayCurves implements Figure {
             chart.cross(read.firstTime().si(), read.firstVolts().si());
             chart.cross(read.secondTime().si(), read.secondVolts().si());
         });
-        curves.forEach(bus -> chart.note(bus.time().text(), bus.time().si(), bound.si()));
+        double last = curves.stream().mapToDouble(bus -> bus.time().si()).max().orElse(0);
+        curves.forEach(bus -> chart.note(
+                bus.time().text(), bus.time().si(), bound.si(), bus.time().si() < last));
         chart.finish();
         double y = BOTTOM + HEAD;
         for (int i = 0; i < lines().size(); i++) {

@@ -2,24 +2,18 @@ package kerbfolio.figure;
 
 import java.awt.Graphics2D;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
-import java.util.stream.IntStream;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
-import kerbfolio.car.Conductor;
 import kerbfolio.dossier.Dossier;
-import kerbfolio.job.CurvePoint;
 import kerbfolio.job.Part;
 import kerbfolio.job.Role;
-import kerbfolio.quantity.Amount;
-import kerbfolio.quantity.Quantity;
-import org.jspecify.annotations.Nullable;
 
 /** When each fuse melts, what the smallest cable behind it withstands, and what a short circuit draws. */
 final class FuseCurves implements Figure {
@@ -32,118 +26,30 @@ final class FuseCurves implements Figure {
     /** Longer than this a cable gives heat away, and the line says nothing (IEC 60364-5-54, adiabatic heating) [s]. */
     private static final double ADIABATIC = 5;
 
-    private final List<Curve> curves;
+    private final List<MeltingCurve> curves;
     /** Cables by what they withstand: those that withstand alike share a line. */
-    private final Map<String, List<Withstand>> cables;
+    private final Map<String, List<MeltingCurve.Withstand>> cables;
 
     private final Value prospective;
     private final Map<String, Value> contactors = new LinkedHashMap<>();
-
-    /** A point of a fuse's curve. */
-    private record Point(Value current, Value time) {}
-
-    /** A fuse with its curve, the time it needs for a short circuit and the smallest cable it guards. */
-    private record Curve(String name, List<Point> points, Value melting, Optional<Withstand> cable) {
-        String words() {
-            return name + ": melts at "
-                    + points.stream()
-                            .map(point -> point.current().text() + " in "
-                                    + point.time().text())
-                            .collect(Collectors.joining(", "))
-                    + (melting.isKnown() ? "; by a short circuit in " + melting.text() : "")
-                    + cable.map(least -> "; smallest cable it guards: " + least.id())
-                            .orElse("");
-        }
-    }
-
-    /** What a cable withstands. */
-    private record Withstand(String id, Value area, Value factor) {
-        String heat() {
-            return factor.text() + " times " + area.text();
-        }
-
-        double root() {
-            return factor.si() * area.si();
-        }
-    }
 
     private FuseCurves(Dossier dossier) {
         Car car = dossier.car();
         prospective = Value.of(car.prospectiveCurrent(), dossier.units());
         curves = car.circuit().parts(Role.FUSE).stream()
-                .map(fuse -> curve(dossier, fuse))
+                .map(fuse -> MeltingCurve.of(dossier, fuse))
                 .filter(curve -> curve.points().size() > 1)
                 .toList();
         cables = curves.stream()
                 .flatMap(curve -> curve.cable().stream())
                 .distinct()
-                .collect(Collectors.groupingBy(Withstand::heat, LinkedHashMap::new, Collectors.toList()));
+                .collect(Collectors.groupingBy(MeltingCurve.Withstand::heat, LinkedHashMap::new, Collectors.toList()));
         for (Part part : car.circuit().contactors()) {
             Value value = Value.of(car.contactor(part).breakingCurrent(), dossier.units());
             if (value.isKnown() && value.si() > 0) {
                 contactors.merge(value.text(), value, (one, other) -> one);
             }
         }
-    }
-
-    private static Curve curve(Dossier dossier, Part fuse) {
-        Car car = dossier.car();
-        List<CurvePoint> written = fuse.fuse() == null ? List.of() : fuse.fuse().curve();
-        List<Point> points = IntStream.range(0, written.size())
-                .mapToObj(i -> new Point(
-                        point(dossier, fuse, i, "current", "A", written.get(i).current()),
-                        point(dossier, fuse, i, "time", "s", written.get(i).time())))
-                .filter(point -> point.current().si() > 0 && point.time().si() > 0)
-                .sorted(Comparator.comparingDouble(point -> point.current().si()))
-                .toList();
-        return new Curve(
-                fuse.title(),
-                points,
-                Value.of(car.fuse(fuse).meltingTime(car.prospectiveCurrent()), dossier.units()),
-                least(dossier, fuse));
-    }
-
-    private static Value point(
-            Dossier dossier, Part fuse, int index, String key, String unit, @Nullable Quantity quantity) {
-        return Value.of(
-                dossier.car()
-                        .evidence()
-                        .stated(
-                                "parts[" + fuse.id() + "].fuse.curve[" + index + "]." + key,
-                                key + " on the curve of " + fuse.title(),
-                                unit,
-                                quantity,
-                                fuse.fuse() == null ? null : fuse.fuse().from()),
-                dossier.units());
-    }
-
-    /** The cable that withstands least of those whose smallest fuse this is. */
-    private static Optional<Withstand> least(Dossier dossier, Part fuse) {
-        Car car = dossier.car();
-        return car.circuit().links().stream()
-                .filter(link -> link.kind().isCable())
-                .filter(link -> car.guards().of(link).stream()
-                        .flatMap(guard -> guard.ways().stream())
-                        .flatMap(way ->
-                                way.fuses().stream()
-                                        .min(Comparator.comparingDouble(each -> rating(car, each)))
-                                        .stream())
-                        .anyMatch(fuse::equals))
-                .map(car::conductor)
-                .map(conductor -> withstand(dossier, conductor))
-                .filter(cable -> cable.root() > 0)
-                .min(Comparator.comparingDouble(Withstand::root));
-    }
-
-    private static double rating(Car car, Part fuse) {
-        return car.fuse(fuse).current().amount().map(Amount::si).orElse(Double.MAX_VALUE);
-    }
-
-    private static Withstand withstand(Dossier dossier, Conductor conductor) {
-        return new Withstand(
-                conductor.link().id(),
-                Value.of(conductor.area(), dossier.units()),
-                Value.of(conductor.withstand(), dossier.units()));
     }
 
     static Optional<FuseCurves> of(Dossier dossier) {
@@ -188,7 +94,8 @@ final class FuseCurves implements Figure {
         }
         cables.forEach((heat, alike) -> lines.add(new Entry(
                 LocationPlan.letter(lines.size() - curves.size()),
-                alike.stream().map(Withstand::id).collect(Collectors.joining(", ")) + ": withstands " + heat)));
+                alike.stream().map(MeltingCurve.Withstand::id).collect(Collectors.joining(", ")) + ": withstands "
+                        + heat)));
         return lines;
     }
 
@@ -223,7 +130,7 @@ final class FuseCurves implements Figure {
             chart.upright("short circuit " + prospective.text(), prospective.si(), row, Line.FIRM);
         }
         int letter = 0;
-        for (List<Withstand> alike : cables.values()) {
+        for (List<MeltingCurve.Withstand> alike : cables.values()) {
             double root = alike.get(0).root();
             chart.curve(
                     LocationPlan.letter(letter++),
@@ -251,10 +158,14 @@ final class FuseCurves implements Figure {
         }
     }
 
-    private Axis axis(ToDoubleFunction<Point> of, boolean isCurrent, double begin, double end) {
-        double[] values = curves.stream()
-                .flatMap(curve -> curve.points().stream())
-                .mapToDouble(of)
+    private Axis axis(ToDoubleFunction<MeltingCurve.Point> of, boolean isCurrent, double begin, double end) {
+        double[] values = DoubleStream.concat(
+                        curves.stream()
+                                .flatMap(curve -> curve.points().stream())
+                                .mapToDouble(of),
+                        contactors.values().stream()
+                                .filter(contactor -> isCurrent)
+                                .mapToDouble(Value::si))
                 .sorted()
                 .toArray();
         double most = values[values.length - 1];

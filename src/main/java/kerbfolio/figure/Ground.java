@@ -15,6 +15,8 @@ final class Ground {
 
     final boolean[] solid;
     final boolean[] lettered;
+    /** Sides of frames. */
+    final boolean[] edge;
 
     Ground(int width, int height) {
         this.width = width;
@@ -22,6 +24,7 @@ final class Ground {
         taken = new int[2][width * height];
         solid = new boolean[width * height];
         lettered = new boolean[width * height];
+        edge = new boolean[width * height];
     }
 
     /** Free points of a wire beside each other, for words. */
@@ -84,7 +87,7 @@ final class Ground {
     }
 
     private boolean isOpen(Point point) {
-        return !solid[node(point)] && !lettered[node(point)];
+        return !solid[node(point)] && !lettered[node(point)] && !edge[node(point)];
     }
 
     private Label letter(String words, Point one, Point other) {

@@ -21,8 +21,6 @@ import kerbfolio.job.Role;
 final class LocationPlan implements Figure {
     private static final double HEAD = 26;
     private static final double ROOM = 16;
-    private static final double LINE = 9.5;
-    private static final double KEY = 14;
     private static final double ROOF = 0.54;
     private static final double WIDE = 26;
     private static final double DEEP = 18;
@@ -35,6 +33,7 @@ final class LocationPlan implements Figure {
     private final Elevation elevation;
     private final boolean hasSide;
     private final Legend legend;
+    private final LocationKey key;
 
     private LocationPlan(Dossier dossier) {
         plan = Plan.large(dossier, HEAD);
@@ -42,6 +41,7 @@ final class LocationPlan implements Figure {
         hasSide = drawn().anyMatch(spot -> spot.place().z().isKnown());
         elevation = Elevation.side(plan.wheelbase(), ground(), length());
         legend = legend();
+        key = new LocationKey(whereabouts, legend, plan.note());
     }
 
     static Optional<LocationPlan> of(Dossier dossier) {
@@ -91,26 +91,6 @@ final class LocationPlan implements Figure {
         return index < LETTERS ? last : letter(index / LETTERS - 1) + last;
     }
 
-    /** What cannot be drawn. */
-    private List<String> absent() {
-        String zones = whereabouts.spots().stream()
-                .filter(spot -> !spot.isDrawn() && !spot.zone().isEmpty())
-                .map(Spot::words)
-                .collect(Collectors.joining("; "));
-        String none = whereabouts.spots().stream()
-                .filter(spot -> !spot.isDrawn() && spot.zone().isEmpty())
-                .map(Spot::words)
-                .collect(Collectors.joining("; "));
-        return Stream.of(
-                        zones.isEmpty() ? "" : "place known in words only: " + zones,
-                        none.isEmpty() ? "" : "no place recorded: " + none,
-                        whereabouts.lost().isEmpty()
-                                ? ""
-                                : "cables not drawn, an end has no place: " + String.join(", ", whereabouts.lost()))
-                .filter(line -> !line.isEmpty())
-                .toList();
-    }
-
     @Override
     public String id() {
         return "location-plan";
@@ -138,7 +118,7 @@ final class LocationPlan implements Figure {
                 "Plan of the car, front to the left, left seen from the driver's seat; x from the front axle rearward,"
                         + " y from the centre line to the right, z above the ground.",
                 legend.words() + ".",
-                absent().stream().map(line -> line + ".").collect(Collectors.joining(" ")));
+                key.absent().stream().map(line -> line + ".").collect(Collectors.joining(" ")));
     }
 
     @Override
@@ -152,10 +132,7 @@ final class LocationPlan implements Figure {
     }
 
     private double full() {
-        int lost = absent().stream()
-                .mapToInt(line -> Words.broken(line, Words.FULL).size())
-                .sum();
-        return foot() + KEY + legend.height() + LINE * (lost + 2);
+        return foot() + key.height();
     }
 
     @Override
@@ -187,7 +164,7 @@ final class LocationPlan implements Figure {
                     ground() + ROOM,
                     ground() - 0.2 * length());
         }
-        key(pen);
+        key.draw(pen, foot());
     }
 
     private void view(
@@ -253,31 +230,6 @@ final class LocationPlan implements Figure {
                     2 * MARK,
                     spot.place().y().isKnown() ? Pen.INK : Pen.WHITE,
                     Line.THIN);
-        }
-    }
-
-    private void key(Pen pen) {
-        double y = foot();
-        pen.left(plan.note(), 0, y, Type.NOTE);
-        y += LINE;
-        pen.line(0, y - 2.5, 18, y - 2.5, Line.FIRM, Pen.ACCENT);
-        pen.left("route recorded", 21, y, Type.NOTE);
-        pen.line(82, y - 2.5, 100, y - 2.5, Line.DASHED, Pen.ACCENT);
-        pen.left("straight line, route not recorded", 103, y, Type.NOTE);
-        pen.box(216, y - 5, 5, 5, Pen.WHITE, Line.THIN);
-        pen.left(
-                "place across the car not recorded; x rearward of the front axle, y to the right, z up",
-                224,
-                y,
-                Type.NOTE);
-        double begin = y + LINE + 3;
-        legend.draw(pen, begin);
-        y = begin + legend.height() + 3;
-        for (String line : absent()) {
-            for (String part : Words.broken(line, Words.FULL)) {
-                pen.left(pen.fitted(part, Pen.WIDTH, Type.NOTE), 0, y, Type.NOTE);
-                y += LINE;
-            }
         }
     }
 }

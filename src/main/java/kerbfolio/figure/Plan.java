@@ -53,7 +53,9 @@ final class Plan {
         scale = enlarged * Math.min(LONGEST / wheelbase, WIDEST / Math.max(frontTrack, rearTrack));
         note = length.si() <= 0
                 ? "not to scale"
-                : wider <= 0 ? "wheelbase to scale, the rest not" : "wheelbase and track to scale, the outline not";
+                : wider <= 0
+                        ? "wheelbase to scale, the rest schematic"
+                        : "wheelbase and track to scale, outline schematic";
         before = new Mark(
                 Value.of(car.centreAlongReceived(), dossier.units()),
                 Value.of(car.centreAcrossReceived(), dossier.units()),

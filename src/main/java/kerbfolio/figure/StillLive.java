@@ -1,17 +1,14 @@
 package kerbfolio.figure;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import kerbfolio.car.Bond;
-import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
-import kerbfolio.car.Evidence;
+import kerbfolio.car.LiveParts;
 import kerbfolio.car.Potentials;
 import kerbfolio.car.Terminal;
 import kerbfolio.dossier.Dossier;
-import kerbfolio.formula.Term;
 import kerbfolio.job.Part;
 import kerbfolio.job.Role;
 
@@ -19,14 +16,16 @@ import kerbfolio.job.Role;
 final class StillLive {
     private final Dossier dossier;
     private final Potentials left;
+    private final LiveParts parts;
     private final List<Part> out;
 
     StillLive(Dossier dossier) {
         this.dossier = dossier;
         Circuit circuit = dossier.car().circuit();
         out = circuit.disconnects();
-        left = circuit.potentials(
-                out.stream().map(Part::id).toList(), dossier.car().pack().boxVolts());
+        List<String> ids = out.stream().map(Part::id).toList();
+        left = circuit.potentials(ids, dossier.car().pack().boxVolts());
+        parts = dossier.car().liveParts(ids);
     }
 
     /** The disconnects counted as out, in words. */
@@ -44,22 +43,7 @@ final class StillLive {
 
     /** What is left between the poles of a part; not known where the voltage of a box on the way is not. */
     Value between(Part part) {
-        Car car = dossier.car();
-        if (part.role() == Role.BATTERY) {
-            return Value.of(car.pack().boxVoltage(part.id()), dossier.units());
-        }
-        Terminal plus = Terminal.plus(part.id());
-        OptionalDouble volts = left.between(plus, Terminal.minus(part.id()));
-        List<Term> unknown = left.boxes(plus).stream()
-                .map(box -> car.pack().boxVoltage(box))
-                .filter(term -> term.amount().isEmpty())
-                .toList();
-        return Value.of(
-                volts.isPresent() && !unknown.isEmpty()
-                        ? unknown.get(0)
-                        : Evidence.solved(
-                                "links", "voltage left at " + part.title(), volts.orElse(0), "V", "with " + out()),
-                dossier.units());
+        return Value.of(parts.betweenPoles(part), dossier.units());
     }
 
     /** Whether a part has more between its poles than the voltage class allows, or may have. */

@@ -5,10 +5,10 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.PriorityQueue;
-import java.util.stream.Stream;
 import kerbfolio.car.Bond;
 import kerbfolio.car.Circuit;
 import kerbfolio.car.Terminal;
@@ -23,6 +23,9 @@ final class Wires {
     private static final int BEND = 3;
     private static final int CROSSING = 6;
     private static final int TOGETHER = 3;
+    /** Up and down on the side of a frame. */
+    private static final int ALONG = 20;
+
     private static final int BLOCKED = 300;
     private static final int[] ACROSS = {1, -1, 0, 0};
     private static final int[] DOWN = {0, 0, 1, -1};
@@ -68,7 +71,7 @@ final class Wires {
                 }
             }
         }
-        grid.frames().forEach(frame -> keepTitle(grid, frame));
+        grid.frames().forEach(this::keep);
         record Way(Bond bond, List<Point> from, List<Point> to) {}
         var ways = new ArrayList<Way>();
         for (Bond bond : bonds) {
@@ -83,24 +86,54 @@ final class Wires {
             int net = nets.getOrDefault(way.bond().from(), 0);
             List<Point> points = route(way.from(), way.to(), net);
             ground.take(points, net);
-            Ground.Label label = names.of(way.bond()).stream()
-                    .flatMap(words -> Stream.ofNullable(ground.place(words, points)))
-                    .findFirst()
-                    .orElse(null);
-            wires.add(new Wire(way.bond(), net, points, label));
+            wires.add(new Wire(way.bond(), net, points, null));
+        }
+        name(names);
+    }
+
+    /** No wire and no words over the title of a frame, none along its sides, and no words over these. */
+    private void keep(Frame frame) {
+        for (int x = frame.left(); x <= frame.left() + Math.max(frame.title(), frame.right() - frame.left()); x++) {
+            ground.lettered[ground.node(new Point(x, frame.top()))] = true;
+        }
+        for (int y = frame.top(); y <= frame.bottom(); y++) {
+            ground.edge[ground.node(new Point(frame.left(), y))] = true;
+            ground.edge[ground.node(new Point(frame.right(), y))] = true;
         }
     }
 
-    /** No wire and no words over the title of a frame. */
-    private void keepTitle(CircuitGrid grid, CircuitGrid.Frame frame) {
-        List<Stand> inside =
-                frame.members().stream().flatMap(id -> grid.stand(id).stream()).toList();
-        int left = inside.stream().mapToInt(Stand::x).min().orElse(1) - 1;
-        int top = inside.stream().mapToInt(Stand::y).min().orElse(1) - 1;
-        int length = (int) Math.ceil(frame.part().title().length() * CircuitDrawing.LETTER / CircuitSheet.STEP) + 2;
-        for (int x = left; x < left + length; x++) {
-            ground.lettered[ground.node(new Point(x, top))] = true;
+    /** One name for each cable, on the conductor with room for the longest; a number only where none has room. */
+    private void name(Names names) {
+        var byCable = new LinkedHashMap<String, List<Wire>>();
+        wires.stream()
+                .sorted(Comparator.<Wire>comparingInt(wire ->
+                                wire.points().stream().mapToInt(Point::y).min().orElse(0))
+                        .thenComparingInt(wire -> wire.points().get(0).x()))
+                .forEach(wire -> byCable.computeIfAbsent(wire.bond().id(), id -> new ArrayList<>())
+                        .add(wire));
+        var keyed = new ArrayList<List<Wire>>();
+        byCable.values().forEach(cable -> {
+            if (!isPlaced(names.of(cable.get(0).bond()), cable)) {
+                keyed.add(cable);
+            }
+        });
+        int number = 1;
+        for (List<Wire> cable : keyed) {
+            number += isPlaced(List.of(String.valueOf(number)), cable) ? 1 : 0;
         }
+    }
+
+    private boolean isPlaced(List<String> words, List<Wire> cable) {
+        for (String each : words) {
+            for (Wire wire : cable) {
+                Ground.Label label = ground.place(each, wire.points());
+                if (label != null) {
+                    wires.set(wires.indexOf(wire), new Wire(wire.bond(), wire.net(), wire.points(), label));
+                    return true;
+                }
+            }
+        }
+        return false;
     }
 
     List<Wire> wires() {
@@ -180,6 +213,7 @@ final class Wires {
         if (isGoal) {
             return price + (direction == 1 ? BEND : 0);
         }
+        price += ground.edge[there] && direction == 1 ? ALONG : 0;
         price += ground.solid[there] || ground.lettered[there] ? BLOCKED : 0;
         price += isOther(ground.taken[direction][there], net)
                 ? BLOCKED

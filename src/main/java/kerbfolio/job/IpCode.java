@@ -27,4 +27,9 @@ public record IpCode(OptionalInt access) {
         int access = Math.max(numeral, letter);
         return Optional.of(new IpCode(access < 0 ? OptionalInt.empty() : OptionalInt.of(access)));
     }
+
+    /** How a numeral from 1 to 4 is marked where nothing is said of dust and water. */
+    public static String marked(int access) {
+        return "IPXX" + LETTERS.charAt(access - 1);
+    }
 }

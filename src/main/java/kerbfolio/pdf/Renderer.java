@@ -62,6 +62,7 @@ public final class Renderer {
                 new PageFonts(fonts),
                 new PictureElements(pictures, fonts, lettering),
                 new PageText(fonts));
+        engine.getSharedContext().setLineBreakingStrategy(new LineEnds());
         layOut(engine, page, door);
         byte[] content = paint(engine, facts);
         door.complain();

@@ -59,7 +59,8 @@ public record MakeDead(
                         + " proof; the reading is.",
                 Step.blank("out at"),
                 Step.blank("wait over at")));
-        steps.addAll(new Proof(car, low).steps());
+        Proof proof = new Proof(car, limits.term("low-voltage", "V"), low);
+        steps.addAll(proof.steps());
         return new MakeDead(
                 isDerived,
                 (isDerived
@@ -68,19 +69,19 @@ public record MakeDead(
                         + WALK_ROUND,
                 List.copyOf(steps),
                 LiveList.of(car, limits),
-                touched(car),
+                touched(car, proof.points()),
                 limit.map(l -> l.value() + ": " + l.meaning() + ", " + l.origin())
                         .orElse(Said.CONSULT),
                 CAUTIONS);
     }
 
-    private static List<String> touched(Car car) {
+    private static List<String> touched(Car car, List<Part> points) {
         var touched = new ArrayList<>(List.of("the charge lead", "the key", "the minus clamp of the 12 V battery"));
         touched.add(orAny(car.circuit().disconnects(), "the service disconnect"));
         touched.add("the cover of the test point at "
                 + orAny(
                         car.job().parts().stream()
-                                .filter(part -> part.testPoint() != null || part.role() == Role.INVERTER)
+                                .filter(part -> points.contains(part) || part.role() == Role.INVERTER)
                                 .toList(),
                         "the place you have consulted on"));
         return List.copyOf(touched);

@@ -3,6 +3,8 @@ package kerbfolio.procedure;
 import java.util.ArrayList;
 import java.util.List;
 import kerbfolio.car.Car;
+import kerbfolio.car.LiveParts;
+import kerbfolio.formula.Term;
 import kerbfolio.job.Part;
 import kerbfolio.job.Role;
 import kerbfolio.job.TestPoint;
@@ -12,9 +14,10 @@ import org.jspecify.annotations.Nullable;
  * Proving dead: a tester that is proved before and after, each point pole to pole and each pole to the chassis.
  *
  * @param car the car
- * @param low the voltage that counts as dead
+ * @param limit the voltage that counts as dead
+ * @param low the same in words
  */
-record Proof(Car car, String low) {
+record Proof(Car car, Term limit, String low) {
     private static final String NOT_DEAD =
             "A reading above that, or none at all: NOT DEAD. Close the cover, step back, find out why, begin again.";
 
@@ -29,9 +32,7 @@ record Proof(Car car, String low) {
                         "A dead tester shows a dead car.",
                         Step.blank("it reads"))
                 .with(rated));
-        List<Part> points = car.job().parts().stream()
-                .filter(part -> part.testPoint() != null)
-                .toList();
+        List<Part> points = points();
         points.forEach(part -> steps.add(at(part, part.testPoint()).showing(car.job(), List.of(part))));
         if (points.isEmpty()) {
             steps.add(measured(
@@ -67,6 +68,14 @@ record Proof(Car car, String low) {
                 Step.blank("signature"),
                 Step.blank("day, time")));
         return List.copyOf(steps);
+    }
+
+    /** Test points of parts that can be dead: what keeps its voltage whatever is opened proves nothing. */
+    List<Part> points() {
+        LiveParts live = car.madeDead();
+        return car.job().parts().stream()
+                .filter(part -> part.testPoint() != null && !live.staysLive(part, limit))
+                .toList();
     }
 
     private Step at(Part part, @Nullable TestPoint point) {

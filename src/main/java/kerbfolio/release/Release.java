@@ -1,9 +1,7 @@
 package kerbfolio.release;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.EnumMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -64,7 +62,7 @@ public final class Release {
     }
 
     private GateReport report(Gate gate) {
-        var reasons = new ArrayList<Reason>();
+        var reasons = new Reasons();
         var waivers = new ArrayList<Waiver>();
         findings(gate, reasons, waivers);
         evidence(gate, reasons, waivers);
@@ -82,14 +80,13 @@ public final class Release {
         if (gate == Gate.ROAD) {
             authority().ifPresent(reasons::add);
         }
-        reasons.sort(Comparator.comparing(Reason::state));
-        GateState state = reasons.isEmpty() ? GateState.NO_HOLD : reasons.get(0).state();
-        return new GateReport(
-                gate, state, List.copyOf(reasons), waivers.stream().distinct().toList());
+        List<Reason> all = reasons.all();
+        GateState state = all.isEmpty() ? GateState.NO_HOLD : all.get(0).state();
+        return new GateReport(gate, state, all, waivers.stream().distinct().toList());
     }
 
     /** Whatever is not met holds, whether it was asked for or not; whatever is undecided leaves the gate not examined. */
-    private void findings(Gate gate, List<Reason> reasons, List<Waiver> waivers) {
+    private void findings(Gate gate, Reasons reasons, List<Waiver> waivers) {
         for (Examination examination : examinations) {
             if (examination.check().gate().equals(Optional.of(gate))) {
                 for (Examination.Row row : examination.rows()) {
@@ -97,9 +94,7 @@ public final class Release {
                     boolean isUnasked =
                             row.verdict() == Verdict.UNDECIDED && !isRequired(examination, limits.evidence(gate));
                     if (isFault || isUnasked) {
-                        GateState state = isFault ? GateState.HELD : GateState.NOT_EXAMINED;
-                        waiver(examination, row)
-                                .ifPresentOrElse(waivers::add, () -> reasons.add(Reason.of(state, examination, row)));
+                        waiver(examination, row).ifPresentOrElse(waivers::add, () -> reasons.add(examination, row));
                     }
                 }
             }
@@ -107,9 +102,8 @@ public final class Release {
     }
 
     /** Whatever is asked for and not cleared leaves the gate not examined; one reason for all that share it. */
-    private void evidence(Gate gate, List<Reason> reasons, List<Waiver> waivers) {
+    private void evidence(Gate gate, Reasons reasons, List<Waiver> waivers) {
         var unknown = new ArrayList<String>();
-        var weak = new LinkedHashMap<String, List<Examination.Row>>();
         for (String required : limits.evidence(gate)) {
             List<Examination> found = examinations.stream()
                     .filter(examination -> answers(examination, required))
@@ -126,21 +120,13 @@ public final class Release {
                     if (waiver.isPresent()) {
                         waivers.add(waiver.get());
                     } else if (row.verdict() == Verdict.MET_UNCONFIRMED) {
-                        row.finding()
-                                .reservations()
-                                .forEach(reservation -> weak.computeIfAbsent(reservation, key -> new ArrayList<>())
-                                        .add(row));
+                        reasons.addWeak(examination, row);
                     } else {
-                        boolean isFault = row.verdict() == Verdict.NOT_MET;
-                        reasons.add(Reason.of(isFault ? GateState.HELD : GateState.NOT_EXAMINED, examination, row));
+                        reasons.add(examination, row);
                     }
                 }
             }
         }
-        weak.forEach((reservation, rows) -> reasons.add(new Reason(
-                GateState.NOT_EXAMINED,
-                reservation + " (" + (rows.size() == 1 ? "1 finding" : rows.size() + " findings") + ")",
-                rows.stream().map(Examination.Row::id).toList())));
         if (!unknown.isEmpty()) {
             reasons.add(
                     new Reason(GateState.NOT_EXAMINED, "this version does not examine " + String.join(", ", unknown)));
@@ -158,7 +144,7 @@ public final class Release {
         };
     }
 
-    private void punchList(Gate gate, List<Reason> reasons) {
+    private void punchList(Gate gate, Reasons reasons) {
         for (PunchItem item : job.punchList()) {
             Hold hold = item.holds();
             if (hold.toString().equals(gate.toString()) && !isClosed(item)) {

@@ -18,7 +18,8 @@ final class ChecklistSheet {
 
     /** No sheet where no high voltage is recorded. */
     static void write(Dossier dossier, Binding binding) {
-        List<Checklist.Subject> subjects = dossier.inspection().highVoltage().checklist();
+        List<Checklist.Subject> subjects =
+                dossier.inspection().highVoltage().checklist().subjects();
         if (subjects.isEmpty()) {
             return;
         }
@@ -46,7 +47,7 @@ final class ChecklistSheet {
         int row = HEAD + 1;
         for (Checklist.Subject subject : subjects) {
             for (Checklist.Item item : subject.items()) {
-                pen.texts(row, 0, Look.TEXT, subject.name(), subject.place(), item.what());
+                pen.texts(row, 0, Look.TEXT, subject.name(), subject.place(), asked(item));
                 pen.texts(row, 3, Look.SMALL, item.clause(), item.shown());
                 pen.text(row, VERDICT, item.verdict().toString(), Look.WORD);
                 pen.room(row, SEEN_OR_NOT, WIDTHS.length - 1, ON);
@@ -57,5 +58,9 @@ final class ChecklistSheet {
         var choices = new Choices(pen.sheet(), HEAD + 1, row - 1);
         choices.words(SEEN_OR_NOT, EvidenceSheet.SEEN.toArray());
         choices.days(ON);
+    }
+
+    private static String asked(Checklist.Item item) {
+        return item.of().isEmpty() ? item.what() : item.what() + ", " + item.of();
     }
 }

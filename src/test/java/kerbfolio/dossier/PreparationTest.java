@@ -5,8 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.check.Verdict;
 import kerbfolio.dossier.Preparation.Answer;
+import kerbfolio.dossier.Preparation.Group;
+import kerbfolio.dossier.Preparation.Question;
 import kerbfolio.dossier.Preparation.Requirement;
 import org.junit.jupiter.api.Test;
 
@@ -35,6 +38,22 @@ class PreparationTest {
                 first.answers());
         assertEquals(1, first.limits().size());
         assertTrue(first.limits().get(0).contains("1230/2012"), first.limits().toString());
+    }
+
+    @Test
+    void aQuestionSeveralGatesAskStandsOnceWithItsAnswersByVerdict() {
+        Preparation preparation = preparation(TractionText.sound()
+                .with("job.tier", "inspection")
+                .alter("parts", "charger", "protection: IP67", "protection: IP00"));
+        List<Question> touch = preparation.questions().stream()
+                .filter(question -> question.check().equals("touch-protection"))
+                .toList();
+        assertEquals(1, touch.size());
+        assertEquals("transport, energise", touch.get(0).gates());
+        assertEquals(
+                new Group(Verdict.NOT_MET, "charger, closed"),
+                touch.get(0).groups().get(0));
+        assertEquals(2, touch.get(0).groups().size());
     }
 
     @Test

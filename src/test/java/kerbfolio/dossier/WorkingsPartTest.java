@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import java.util.stream.Stream;
 import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.check.Verdict;
 import kerbfolio.dossier.WorkingsPart.Line;
 import kerbfolio.dossier.WorkingsPart.Page;
@@ -124,6 +125,61 @@ class WorkingsPartTest {
                 .with("weighings.as-delivered.axles.front", "900 kg")
                 .with("weighings.as-delivered.axles.rear", "950 kg");
         assertEquals(List.of("front axle, as delivered", "rear axle, as delivered"), rows(page(job, "axle-margin")));
+    }
+
+    /** Where many fall short by one formula, the worst three are shown and the table has the others. */
+    @Test
+    void ofManyRowsNotMetTheWorstThreeAreWorkedInFull() {
+        var job = TractionText.sound().with("job.tier", "full");
+        List<String> cables = List.of("c-heater-plus", "c-heater-minus", "c-charger-plus", "c-charger-minus");
+        cables.forEach(cable -> job.alter("links", cable, "voltage: 1000 V", "voltage: 60 V"));
+        Page page = page(job, "cable-voltage");
+        assertEquals(
+                cables.size(),
+                page.lines().stream()
+                        .filter(line -> line.verdict() == Verdict.NOT_MET)
+                        .count());
+        assertEquals(3, rows(page).size());
+        assertEquals(1, page.unworked());
+    }
+
+    /** A dossier has no empty blocks: what nobody recorded stands in one table. */
+    @Test
+    void aQuestionOfWhichNothingWasRecordedHasNoPageOfItsOwn() {
+        WorkingsPart part =
+                JobText.onTwoAxles().without("weighings.as-delivered").dossier().workings();
+        List<Page> lacking = part.lacking().stream()
+                .flatMap(section -> section.pages().stream())
+                .toList();
+        Page margin = lacking.stream()
+                .filter(page -> page.id().equals("axle-margin"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(margin.lack().contains("front axle as delivered"), margin.lack());
+        assertTrue(part.sections().stream()
+                .flatMap(section -> section.pages().stream())
+                .noneMatch(lacking::contains));
+    }
+
+    @Test
+    void questionsStandBySubject() {
+        WorkingsPart part = TractionText.sound().dossier().workings();
+        assertEquals(
+                List.of("weight", "high voltage", "isolation and touch", "battery and charging", "cables and fuses"),
+                part.sections().stream().map(WorkingsPart.Section::title).toList());
+    }
+
+    /** A conductance is one over a resistance; it needs no step of its own. */
+    @Test
+    void aFigureTurnedOverIsSaidBesideTheFigureThatLeansOnIt() {
+        WorkingsPart part = TractionText.sound().dossier().workings();
+        List<Step> steps = Stream.concat(
+                        part.shared().stream(), part.pages().stream().flatMap(page -> page.steps().stream()))
+                .toList();
+        assertTrue(steps.stream().noneMatch(step -> step.name().startsWith("conductance of the bleed")));
+        assertTrue(steps.stream()
+                .flatMap(step -> step.inputs().stream())
+                .anyMatch(input -> input.startsWith("conductance of the bleed") && input.contains("g = 1/r")));
     }
 
     @Test

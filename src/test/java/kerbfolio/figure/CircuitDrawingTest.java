@@ -71,6 +71,134 @@ class CircuitDrawingTest {
         return job;
     }
 
+    /** The cells, a joint box, the disconnect and contactors, and a junction box that feeds all but the charger. */
+    static JobText twoJunctions() {
+        JobText job = JobText.onTwoAxles()
+                .add("parts", "{ id: front-box, role: battery }")
+                .add("parts", "{ id: rear-box, name: battery box behind the seats, role: battery }")
+                .add("parts", "{ id: ff, name: fuse of the front string, role: fuse, inside: front-box }")
+                .add("parts", "{ id: joint, name: battery joint box, role: junction-box }")
+                .add("parts", "{ id: off, name: service disconnect, role: disconnect }")
+                .add("parts", "{ id: k-plus, name: plus contactor, role: contactor, inside: hub }")
+                .add("parts", "{ id: k-minus, name: minus contactor, role: contactor, inside: hub }")
+                .add("parts", "{ id: hub, name: high-voltage junction box, role: junction-box }")
+                .add("parts", "{ id: cf, name: charger fuse, role: fuse, inside: joint }")
+                .add("parts", "{ id: hf, name: heater fuse, role: fuse, inside: hub }")
+                .add("parts", "{ id: charger, role: charger }")
+                .add("parts", "{ id: inverter, role: inverter }")
+                .add("parts", "{ id: heater, role: heater }")
+                .add("links", "{ id: w-two-core, kind: high-voltage, from: hub, to: inverter, size: 50 mm² }");
+        List.of(
+                        "front-box/+ ff/1",
+                        "ff/2 joint/+",
+                        "front-box/- joint/-",
+                        "rear-box/+ joint/+",
+                        "rear-box/- joint/-",
+                        "joint/+ off/1",
+                        "off/2 k-plus/1",
+                        "joint/- k-minus/1",
+                        "k-plus/2 hub/+",
+                        "k-minus/2 hub/-",
+                        "hub/+ hf/1",
+                        "hf/2 heater/+",
+                        "hub/- heater/-",
+                        "joint/+ cf/1",
+                        "cf/2 charger/+",
+                        "joint/- charger/-")
+                .forEach(ends -> {
+                    String[] end = ends.split(" ", 2);
+                    job.add(
+                            "links",
+                            "{ id: w-" + ends.replaceAll("[/ ]", "-").replace("+", "p") + ", kind: high-voltage, from: "
+                                    + end[0] + ", to: " + end[1] + ", size: 35 mm² }");
+                });
+        return job;
+    }
+
+    /** In the order of the current: cells, fuse, joint box, disconnect, contactor, junction box, its fuse, consumer. */
+    @Test
+    void eachJunctionIsABusInAColumnOfItsOwn() {
+        Map<String, Stand> stands = new CircuitGrid(twoJunctions().car())
+                .stands().stream()
+                        .collect(Collectors.toMap(stand -> stand.part().id(), stand -> stand));
+        List<String> order = List.of("front-box", "ff", "joint", "off", "k-plus", "hub", "hf", "heater");
+        for (int i = 1; i < order.size(); i++) {
+            assertTrue(
+                    at(stands, order.get(i - 1)).right()
+                            <= at(stands, order.get(i)).x(),
+                    order.get(i));
+        }
+        assertTrue(at(stands, "charger").y() > at(stands, "hub").bottom());
+    }
+
+    @Test
+    void framesDoNotOverlap() {
+        for (JobText job : List.of(TractionText.sound(), three(), many(), twoJunctions())) {
+            List<Frame> frames = new CircuitGrid(job.car()).frames();
+            for (Frame one : frames) {
+                for (Frame other : frames) {
+                    assertFalse(
+                            !one.equals(other) && one.overlaps(other),
+                            one.part().id() + " " + other.part().id());
+                }
+            }
+        }
+    }
+
+    @Test
+    void everyWireEndsAtTheTerminalsItsCableNames() {
+        JobText job = twoJunctions();
+        var grid = new CircuitGrid(job.car());
+        List<Wires.Wire> wires = new Wires(grid, job.car().circuit(), bond -> List.of(bond.id())).wires();
+        assertEquals(18, wires.size());
+        for (Wires.Wire wire : wires) {
+            List<Stand.Point> points = wire.points();
+            for (var end : Map.of(wire.bond().from(), points.get(0), wire.bond().to(), points.get(points.size() - 1))
+                    .entrySet()) {
+                assertTrue(
+                        grid.stand(end.getKey().part())
+                                .orElseThrow()
+                                .ends(end.getKey())
+                                .contains(end.getValue()),
+                        wire.bond().id());
+            }
+        }
+    }
+
+    @Test
+    void wordsLieOnNoOtherWordsAndInsideTheDrawing() {
+        for (JobText job : List.of(TractionText.sound(), three(), twoJunctions())) {
+            Figure figure = circuit(job);
+            List<Drawn.Words> words = Drawn.of(figure).words();
+            for (Drawn.Words one : words) {
+                assertTrue(
+                        one.room().getMinX() >= 0
+                                && one.room().getMaxX() <= figure.width()
+                                && one.room().getMaxY() <= figure.height(),
+                        one.text());
+                assertFalse(one.text().endsWith("\u2026"), one.text());
+                for (Drawn.Words other : words) {
+                    assertFalse(
+                            !one.equals(other) && one.room().intersects(other.room()),
+                            one.text() + " on " + other.text());
+                }
+            }
+        }
+    }
+
+    @Test
+    void aCableOfTwoCoresHasOneNameAndNumbersHaveNoGaps() {
+        List<String> texts = Drawn.of(circuit(twoJunctions())).texts();
+        assertEquals(
+                1, texts.stream().filter(text -> text.startsWith("w-two-core")).count(), texts.toString());
+        List<Integer> numbers = texts.stream()
+                .filter(text -> text.matches("[0-9]+"))
+                .map(Integer::valueOf)
+                .sorted()
+                .toList();
+        assertEquals(IntStream.rangeClosed(1, numbers.size()).boxed().toList(), numbers);
+    }
+
     /** 8 and 14 modules of 4 groups of 4.2 V: 134.4 V and 235.2 V, both above 60 V. */
     @Test
     void whatTheDisconnectLeavesIsSaidWithItsVoltage() {
@@ -106,7 +234,9 @@ class CircuitDrawingTest {
         job.car()
                 .circuit()
                 .links()
-                .forEach(link -> assertTrue(texts.stream().anyMatch(text -> text.startsWith(link.id())), link.id()));
+                .forEach(link -> assertTrue(
+                        texts.stream().anyMatch(text -> text.matches("(?:[0-9]+: )?+\\Q" + link.id() + "\\E.*+")),
+                        link.id()));
     }
 
     @Test
@@ -140,7 +270,7 @@ class CircuitDrawingTest {
     /** Two wires of different nets may cross and never share a stretch. */
     @Test
     void wiresOfDifferentNetsNeverRunOverEachOther() {
-        for (JobText job : List.of(TractionText.sound(), three(), many())) {
+        for (JobText job : List.of(TractionText.sound(), three(), many(), twoJunctions())) {
             var circuit = job.car().circuit();
             List<Wires.Wire> wires = new Wires(new CircuitGrid(job.car()), circuit, bond -> List.of(bond.id())).wires();
             for (Wires.Wire one : wires) {

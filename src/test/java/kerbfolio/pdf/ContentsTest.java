@@ -55,11 +55,25 @@ class ContentsTest {
     }
 
     @Test
-    void anEmptyLinkToASectionShowsItsNumberAndAnyOtherIsLeftAlone() {
-        Document page =
-                filled("<a href=\"#car\"/><a href=\"#car\">see</a><a href=\"#row\"/><h1>P</h1><h2 id=\"car\">Car</h2>"
-                        + "<p id=\"row\">r</p>");
-        assertEquals(List.of("1.1", "see", ""), texts(page, "a"));
+    void aHeadingBelowASectionIsABookmarkIfItHasAPlaceAndNeverALineOfTheContents() {
+        Document page = filled("<div class=\"contents\"/><h1>Workings</h1><h2>Weight</h2><h3 id=\"gross\">Is the car"
+                + " light?</h3><h3>aside</h3><h2>Sources</h2>");
+        assertEquals(List.of("1 Workings", "1.1 Weight", "1.2 Sources"), texts(page, "a"));
+        Element question = elements(page, "bookmark").stream()
+                .filter(mark -> mark.getAttribute("href").equals("#gross"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals("Is the car light?", question.getAttribute("name"));
+        assertEquals("1.1 Weight", ((Element) question.getParentNode()).getAttribute("name"));
+        assertEquals(4, elements(page, "bookmark").size());
+    }
+
+    @Test
+    void anEmptyLinkShowsTheSectionItsPlaceStandsInAndAnyOtherIsLeftAlone() {
+        Document page = filled("<a href=\"#car\"/><a href=\"#car\">see</a><a href=\"#row\"/><a href=\"#how\"/>"
+                + "<a href=\"#lead\"/><a href=\"#none\"/><h1>P</h1><p id=\"lead\">l</p><h2 id=\"car\">Car</h2>"
+                + "<table><tr id=\"row\"><td>r</td></tr></table><h2>Why</h2><h3 id=\"how\">How?</h3>");
+        assertEquals(List.of("1.1", "see", "1.1", "1.2", "1", ""), texts(page, "a"));
     }
 
     @Test

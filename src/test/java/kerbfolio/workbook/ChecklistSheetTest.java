@@ -42,10 +42,13 @@ class ChecklistSheetTest {
     /** Of the sound job's words: the symbol was seen on the inverter, nobody is named who saw the cable's cover. */
     @Test
     void everyMarkStandsWithItsVerdict() {
-        List<List<String>> rows =
-                rows(opened(TractionText.complete()).book().getSheet(ChecklistSheet.NAME));
-        assertTrue(rows.contains(List.of("inverter", "engine bay", "warning symbol", "met, unconfirmed")), rows.toString());
-        assertTrue(rows.contains(List.of("cable c-plus", "underfloor", "orange outer cover", "met, unconfirmed")), rows.toString());
+        List<List<String>> rows = rows(opened(TractionText.complete()).book().getSheet(ChecklistSheet.NAME));
+        assertTrue(
+                rows.contains(List.of("inverter", "engine bay", "warning symbol", "met, unconfirmed")),
+                rows.toString());
+        assertTrue(
+                rows.contains(List.of("cable c-plus", "underfloor", "orange outer cover", "met, unconfirmed")),
+                rows.toString());
         assertEquals(rows.size(), new HashSet<>(rows).size(), "each once");
     }
 
@@ -53,7 +56,8 @@ class ChecklistSheetTest {
     void aMarkThatIsMissingIsNotMet() {
         JobText black = TractionText.complete().alter("links", "c-plus", "colour: orange", "colour: black");
         List<List<String>> rows = rows(opened(black).book().getSheet(ChecklistSheet.NAME));
-        assertTrue(rows.contains(List.of("cable c-plus", "underfloor", "orange outer cover", "not met")), rows.toString());
+        assertTrue(
+                rows.contains(List.of("cable c-plus", "underfloor", "orange outer cover", "not met")), rows.toString());
     }
 
     @Test

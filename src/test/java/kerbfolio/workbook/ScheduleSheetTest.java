@@ -19,8 +19,7 @@ class ScheduleSheetTest {
     private static List<String> row(Opened opened, String below, String id, int columns) {
         int row = opened.row(ScheduleSheet.NAME, below, 0, id);
         return IntStream.range(0, columns)
-                .mapToObj(column ->
-                        opened.cell(ScheduleSheet.NAME, row, column).getStringCellValue())
+                .mapToObj(column -> opened.cell(ScheduleSheet.NAME, row, column).getStringCellValue())
                 .toList();
     }
 

@@ -9,6 +9,7 @@ import kerbfolio.car.MotorPlate;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -22,6 +23,7 @@ import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
 
 /** A magnet motor that is towed or runs downhill is a generator nobody switched on. */
+@Sheet(Sheets.CABLES)
 public final class BackVoltage implements Check {
     static final Formula USE = Formula.of("u = U_ref*n/n_ref/U_max")
             .giving("voltage the motor makes over what the inverter bears", "%")

@@ -10,6 +10,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -24,6 +25,7 @@ import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
 /** Two cases at two potentials are what a hand on each completes: each must be held to the chassis. */
+@Sheet(Sheets.TOUCH)
 public final class Bonding implements Check {
     static final Formula RESISTANCE = Formula.of("R = U/I")
             .giving("resistance to the chassis", "Ω")

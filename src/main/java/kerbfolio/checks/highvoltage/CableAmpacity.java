@@ -6,9 +6,11 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Gate;
 
 /** A cable that is thick enough on a bench is too thin beside a hot motor. */
+@Sheet(Sheets.CABLES)
 public final class CableAmpacity implements Check {
     @Override
     public String question() {

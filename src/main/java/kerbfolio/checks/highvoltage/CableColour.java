@@ -9,6 +9,7 @@ import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Gate;
 import kerbfolio.job.LabelKind;
@@ -17,6 +18,7 @@ import kerbfolio.job.Part;
 import org.jspecify.annotations.Nullable;
 
 /** Whoever cuts or drills a car knows one colour: what is orange is left alone. */
+@Sheet(Sheets.TOUCH)
 public final class CableColour implements Check {
     @Override
     public String question() {

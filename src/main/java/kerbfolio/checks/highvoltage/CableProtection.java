@@ -9,12 +9,14 @@ import kerbfolio.car.Guards.Guard;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Link;
 import kerbfolio.quantity.Unit;
 
 /** A cable that a box of cells feeds without a fuse between them is a heater as long as the car. */
+@Sheet(Sheets.CABLES)
 public final class CableProtection implements Check {
     private static final String KEY = "cable-protection";
 

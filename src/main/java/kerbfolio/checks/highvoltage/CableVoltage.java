@@ -6,10 +6,12 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Gate;
 import kerbfolio.job.LinkKind;
 
 /** Insulation that is made for less than the full pack fails where nobody looks. */
+@Sheet(Sheets.CABLES)
 public final class CableVoltage implements Check {
     @Override
     public String question() {

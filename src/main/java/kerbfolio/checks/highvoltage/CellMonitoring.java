@@ -10,6 +10,7 @@ import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -23,6 +24,7 @@ import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
 
 /** A cell group nobody watches is overcharged in silence. */
+@Sheet(Sheets.BATTERY)
 public final class CellMonitoring implements Check {
     static final Formula UNWATCHED = Formula.of("u = N_b*k - w")
             .giving("left unwatched", "1")

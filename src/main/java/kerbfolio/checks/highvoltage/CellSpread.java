@@ -6,6 +6,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -16,6 +17,7 @@ import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
 
 /** Cell groups that drift apart show a weak cell or a joint, and cost range. */
+@Sheet(Sheets.BATTERY)
 public final class CellSpread implements Check {
     static final Formula SPREAD = Formula.of("Delta_U = U_h - U_l")
             .giving("spread of the cell groups", "mV")

@@ -7,6 +7,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -18,6 +19,7 @@ import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
 
 /** A cell charged cold or used hot is damaged before anybody sees it. */
+@Sheet(Sheets.BATTERY)
 public final class CellTemperatureLimits implements Check {
     static final Formula MARGIN = Formula.of("M = T_u - T_l")
             .giving("temperature the monitor stays inside the limit of the cell", "K")

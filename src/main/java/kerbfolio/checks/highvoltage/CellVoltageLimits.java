@@ -7,6 +7,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -16,6 +17,7 @@ import kerbfolio.job.Watched;
 import kerbfolio.source.Source;
 
 /** A monitor that trusts a wider voltage than the maker of the cell protects nothing. */
+@Sheet(Sheets.BATTERY)
 public final class CellVoltageLimits implements Check {
     static final Formula MARGIN = Formula.of("M = U_u - U_l")
             .giving("voltage the monitor stays inside the limit of the cell", "V")

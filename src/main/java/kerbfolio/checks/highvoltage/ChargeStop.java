@@ -8,11 +8,13 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Action;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Watched;
 
 /** A full cell that goes on being charged burns; nobody may wave this through. */
+@Sheet(Sheets.BATTERY)
 public final class ChargeStop implements Check {
     @Override
     public String question() {

@@ -7,6 +7,7 @@ import kerbfolio.car.Charging;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Working;
@@ -15,6 +16,7 @@ import kerbfolio.job.Part;
 import kerbfolio.source.Source;
 
 /** The owner plans his night by it. */
+@Sheet(Sheets.BATTERY)
 public final class ChargeTime implements Check {
     /** Three phases are taken from conductor to conductor, so that one root serves both kinds of supply. */
     static final Formula SUPPLY = Formula.of("P_s = sqrt(n)*U*I")

@@ -8,11 +8,13 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Action;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Watched;
 
 /** Charged below its lowest temperature a cell grows metal inside. */
+@Sheet(Sheets.BATTERY)
 public final class ColdCharge implements Check {
     @Override
     public String question() {

@@ -8,6 +8,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -19,6 +20,7 @@ import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
 /** A current too large for the contactor and too small for the fuse is broken by neither. */
+@Sheet(Sheets.CABLES)
 public final class ContactorFuse implements Check {
     static final Formula USE = Formula.of("u = n*I_min/I_b")
             .giving("least current the fuse breaks over what the contactor opens", "%")

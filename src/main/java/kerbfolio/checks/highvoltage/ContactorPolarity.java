@@ -11,6 +11,7 @@ import kerbfolio.car.Terminal;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Gate;
@@ -19,6 +20,7 @@ import kerbfolio.job.Role;
 import kerbfolio.quantity.Unit;
 
 /** A marked contactor that is fitted the wrong way round draws its arc into its own case. */
+@Sheet(Sheets.CABLES)
 public final class ContactorPolarity implements Check {
     @Override
     public String question() {

@@ -8,12 +8,14 @@ import kerbfolio.car.Guards.Guard;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Gate;
 import kerbfolio.source.Source;
 
 /** Until the fuse has melted, the cable takes the whole short circuit. */
+@Sheet(Sheets.CABLES)
 public final class FaultWithstand implements Check {
     static final Formula STRING_CURRENT = Formula.of("I_f = I_p/n")
             .giving("short-circuit current through one fuse", "A")

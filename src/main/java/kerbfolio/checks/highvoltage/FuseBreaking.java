@@ -7,6 +7,7 @@ import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limit;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Known;
@@ -18,6 +19,7 @@ import kerbfolio.job.Role;
 import kerbfolio.source.Source;
 
 /** A short circuit beyond its breaking capacity bursts a fuse and goes on. */
+@Sheet(Sheets.CABLES)
 public final class FuseBreaking implements Check {
     static final Formula USE = Formula.of("u = I_p/I_b")
             .giving("use of the breaking capacity", "%")

@@ -7,6 +7,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -18,6 +19,7 @@ import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
 /** A fuse that runs hot every day blows on the day it should not. */
+@Sheet(Sheets.CABLES)
 public final class FuseContinuous implements Check {
     static final Formula USE = Formula.of("u = sum(I)/(n*I_f)")
             .giving("use of what the fuse carries without end", "%")

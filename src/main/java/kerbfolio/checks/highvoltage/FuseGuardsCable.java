@@ -6,6 +6,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -14,6 +15,7 @@ import kerbfolio.job.Link;
 import kerbfolio.source.Source;
 
 /** A fuse larger than its cable guards the fuse box and burns the car. */
+@Sheet(Sheets.CABLES)
 public final class FuseGuardsCable implements Check {
     static final Formula USE = Formula.of("u = sum(I_n)/I_c")
             .giving("rating of the fuses over what the cable carries", "%")

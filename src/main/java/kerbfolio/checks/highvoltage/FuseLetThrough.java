@@ -8,12 +8,14 @@ import kerbfolio.car.Guards.Guard;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Gate;
 import kerbfolio.source.Source;
 
 /** What a fuse lets through before it is open, the cable behind it has to swallow. */
+@Sheet(Sheets.CABLES)
 public final class FuseLetThrough implements Check {
     static final Formula USE = Formula.of("u = n^2*W/(k*S)^2")
             .giving("let-through over what the cable withstands", "%")

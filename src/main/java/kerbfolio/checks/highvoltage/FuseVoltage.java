@@ -6,10 +6,12 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Role;
 
 /** A fuse that cannot put out its own arc is a piece of burning wire. */
+@Sheet(Sheets.CABLES)
 public final class FuseVoltage implements Check {
     @Override
     public String question() {

@@ -9,6 +9,7 @@ import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Connector;
@@ -20,6 +21,7 @@ import kerbfolio.job.Part;
 import kerbfolio.job.Role;
 
 /** A connector the loop does not pass is pulled under load, and the pack never hears of it. */
+@Sheet(Sheets.TOUCH)
 public final class InterlockLoop implements Check {
     private static final Term UNRECORDED = Absent.unrecorded("links[interlock]", "interlock loop", "1");
 

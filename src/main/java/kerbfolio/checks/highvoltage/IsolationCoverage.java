@@ -8,6 +8,7 @@ import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
@@ -15,6 +16,7 @@ import kerbfolio.job.Gate;
 import kerbfolio.job.Part;
 
 /** A good reading with the inverter unplugged says nothing of the inverter. */
+@Sheet(Sheets.TOUCH)
 public final class IsolationCoverage implements Check {
     @Override
     public String question() {

@@ -7,9 +7,11 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Gate;
 
 /** One leak is silent; the second one goes through whoever finds it. */
+@Sheet(Sheets.TOUCH)
 public final class IsolationResistance implements Check {
     @Override
     public String question() {

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.car.Circuit;
 import kerbfolio.car.Evidence;
+import kerbfolio.car.LiveParts;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
@@ -41,7 +42,7 @@ public final class MakeDeadRecord implements Check {
     public Stream<Finding> examine(Car car, Limits limits) {
         var asked = new ArrayList<Term>();
         disconnects(car.circuit(), asked);
-        testPoints(car.job().parts(), asked);
+        testPoints(car, limits.term("low-voltage", "V"), asked);
         car.circuit()
                 .buses(car.circuit().disconnects().stream().map(Part::id).toList())
                 .forEach(bus -> decay(car, bus, asked));
@@ -63,11 +64,22 @@ public final class MakeDeadRecord implements Check {
         }
     }
 
-    private static void testPoints(List<Part> parts, List<Term> asked) {
-        List<Part> points =
-                parts.stream().filter(part -> part.testPoint() != null).toList();
-        if (points.isEmpty()) {
-            String path = parts.stream()
+    private static void testPoints(Car car, Term low, List<Term> asked) {
+        LiveParts live = car.madeDead();
+        List<Part> points = car.job().parts().stream()
+                .filter(part -> part.testPoint() != null)
+                .toList();
+        points.stream()
+                .filter(part -> live.staysLive(part, low))
+                .forEach(part -> asked.add(Evidence.solved(
+                        "parts[" + part.id() + "].test-point",
+                        "that the test point at " + part.id() + " can be dead",
+                        0,
+                        "1",
+                        part.id()
+                                + " keeps its voltage with every disconnect out; a reading there shows no dead car")));
+        if (points.stream().allMatch(part -> live.staysLive(part, low))) {
+            String path = car.job().parts().stream()
                     .filter(part -> part.role() == Role.INVERTER)
                     .findFirst()
                     .map(part -> "parts[" + part.id() + "].test-point")
@@ -122,6 +134,6 @@ public final class MakeDeadRecord implements Check {
     private static Term asked(String path, String name, @Nullable String written) {
         return written == null || written.isBlank()
                 ? Absent.unrecorded(path, name, "1")
-                : Evidence.solved(path, name, 1, "1", "recorded: " + written);
+                : Evidence.solved(path + ", recorded", name, 1, "1", "recorded: " + written);
     }
 }

@@ -8,11 +8,13 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Action;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Watched;
 
 /** A monitor that only warns of an empty or a hot cell leaves it to the driver. */
+@Sheet(Sheets.BATTERY)
 public final class MonitorActions implements Check {
     @Override
     public String question() {

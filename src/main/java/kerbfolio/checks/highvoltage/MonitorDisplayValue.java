@@ -6,11 +6,13 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Gate;
 import kerbfolio.job.IsolationMethod;
 import kerbfolio.job.Readings;
 
 /** A monitor shows both rails in parallel, a voltmeter the lower one: the two figures differ though both are right. */
+@Sheet(Sheets.TOUCH)
 public final class MonitorDisplayValue implements Check {
     @Override
     public String question() {

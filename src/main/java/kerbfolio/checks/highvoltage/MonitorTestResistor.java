@@ -7,6 +7,7 @@ import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
@@ -19,6 +20,7 @@ import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
 /** A resistor far below the limit makes any monitor warn, one above it should make none: only the narrow window tells. */
+@Sheet(Sheets.TOUCH)
 public final class MonitorTestResistor implements Check {
     /** R_o inside the window of annex 6 is the same as R_o beside R_i inside 95 to 100 % of the limit. */
     static final Formula FITTED = Formula.of("s = 1/(1/R_o + 1/R_i)/(q*U)")

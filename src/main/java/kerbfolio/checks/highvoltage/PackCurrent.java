@@ -8,6 +8,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Unknown;
 import kerbfolio.job.Gate;
@@ -16,6 +17,7 @@ import kerbfolio.job.Gate;
  * A chain of ratings is worth its weakest, and nobody remembers which that is. Fuses and cables have no rating for
  * seconds: they stand in the duties without end.
  */
+@Sheet(Sheets.CABLES)
 public final class PackCurrent implements Check {
     private static final String KEY = "pack-current";
 

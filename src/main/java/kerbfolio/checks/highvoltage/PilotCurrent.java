@@ -7,12 +7,14 @@ import kerbfolio.car.Charging;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Gate;
 import kerbfolio.source.Source;
 
 /** A charge lead burns if the pilot signal promises more than it carries. */
+@Sheet(Sheets.BATTERY)
 public final class PilotCurrent implements Check {
     static final Formula MARGIN = Formula.of("M = I_r - I_p")
             .giving("current in hand", "A")

@@ -6,10 +6,12 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Role;
 
 /** Under regeneration and in charge the current runs backward, and a marked contactor opens less of it. */
+@Sheet(Sheets.CABLES)
 public final class ReverseBreaking implements Check {
     @Override
     public String question() {

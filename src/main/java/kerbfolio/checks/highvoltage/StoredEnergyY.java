@@ -27,7 +27,7 @@ public final class StoredEnergyY implements Check {
 
     @Override
     public String question() {
-        return "How much energy do the capacitors from a pole to the chassis hold at the highest working voltage?";
+        return "How much energy do the capacitors between one pole and the chassis hold at most?";
     }
 
     @Override

@@ -10,12 +10,14 @@ import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Part;
 
 /** Strings in parallel feed each other's faults, and half a split pack is still a pack. */
+@Sheet(Sheets.CABLES)
 public final class StringFuse implements Check {
     private static final String KEY = "string-fuse";
 

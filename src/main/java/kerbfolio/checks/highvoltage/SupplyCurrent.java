@@ -7,6 +7,7 @@ import kerbfolio.car.Charging;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
@@ -14,6 +15,7 @@ import kerbfolio.job.Gate;
 import kerbfolio.source.Source;
 
 /** A charge runs for hours, and a breaker sized for minutes trips or cooks. */
+@Sheet(Sheets.BATTERY)
 public final class SupplyCurrent implements Check {
     static final Formula RATIO = Formula.of("k = I_b/I")
             .giving("breaker over the current of the charge", "%")

@@ -8,6 +8,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.check.Verdict;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
@@ -21,6 +22,7 @@ import kerbfolio.job.Role;
 import org.jspecify.annotations.Nullable;
 
 /** Where children and luggage are, not even a wire may reach what is live; elsewhere no finger. */
+@Sheet(Sheets.TOUCH)
 public final class TouchProtection implements Check {
     private static final String INSIDE = "touch-inside";
     private static final String ELSEWHERE = "touch-elsewhere";

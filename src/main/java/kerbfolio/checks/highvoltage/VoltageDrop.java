@@ -8,6 +8,7 @@ import kerbfolio.car.Evidence;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.formula.Basis;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Known;
@@ -19,6 +20,7 @@ import kerbfolio.quantity.Quantity;
 import kerbfolio.source.Source;
 
 /** Volts that stay in the cable never reach the road. */
+@Sheet(Sheets.CABLES)
 public final class VoltageDrop implements Check {
     static final Formula DROP = Formula.of("u = N*R_T*I/(n*U_n)")
             .giving("voltage lost in the cable over that of the pack", "%")

@@ -7,6 +7,7 @@ import kerbfolio.car.Car;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
+import kerbfolio.check.Sheet;
 import kerbfolio.job.Enclosure;
 import kerbfolio.job.Gate;
 import kerbfolio.job.LabelKind;
@@ -15,6 +16,7 @@ import kerbfolio.job.Place;
 import kerbfolio.job.Role;
 
 /** The next hand on the lid belongs to somebody who was not told. */
+@Sheet(Sheets.TOUCH)
 public final class WarningSymbol implements Check {
     @Override
     public String question() {

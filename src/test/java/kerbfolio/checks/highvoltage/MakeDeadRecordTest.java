@@ -84,4 +84,22 @@ class MakeDeadRecordTest {
         assertEquals(3, rows.size());
         rows.forEach(row -> assertEquals(Verdict.NO_EVIDENCE, row.finding().verdict()));
     }
+
+    /** The cells of a box are behind no disconnect, so what is measured at the box is live on a dead car. */
+    @Test
+    void aTestPointAtABoxOfCellsProvesNothing() {
+        var job = TractionText.sound()
+                .alter(
+                        "parts",
+                        "front-box",
+                        "makers-wait: 5 min }",
+                        "makers-wait: 5 min }, test-point: { name: bars, cover: lid, equipment: gloves }");
+        assertEquals(
+                Verdict.NOT_MET,
+                job.found(new MakeDeadRecord(), "that the test point at front-box can be dead")
+                        .verdict());
+        assertEquals(
+                Verdict.NO_EVIDENCE,
+                job.found(new MakeDeadRecord(), "a test point").verdict());
+    }
 }
