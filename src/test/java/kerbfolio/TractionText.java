@@ -1,5 +1,7 @@
 package kerbfolio;
 
+import java.util.List;
+
 /**
  * A sound high-voltage job of which a test spoils one thing: 22 modules of 4 groups in series, 8 in front and 14 in the
  * rear, at most 369.6 V; a service disconnect between the boxes; a fuse and a contactor on each; inverter, charger,
@@ -21,6 +23,29 @@ public final class TractionText {
         return sound().with("pack.strings", "\"2\"")
                 .alter("links", "c-mid-front", "front-box/-", "front-fuse/2")
                 .add("links", bar("b0", "front-box/-", "contactor-minus/1"));
+    }
+
+    /** The sound job with a test point and a warning symbol on every case: its first tier lacks nothing. */
+    public static JobText complete() {
+        JobText job = sound().with("job.tier", "first")
+                .alter(
+                        "parts",
+                        "inverter",
+                        "role: inverter",
+                        "role: inverter, test-point: { name: lugs + and -, cover: \"small lid, 4 screws\", equipment: gloves }");
+        for (String part : List.of(
+                "front-box",
+                "rear-box",
+                "disconnect",
+                "junction-box",
+                "inverter",
+                "drive-unit",
+                "charger",
+                "converter",
+                "heater")) {
+            job.add("labels", "{ on: " + part + ", shows: warning-symbol, by: A. Tester, date: 2026-09-30 }");
+        }
+        return job;
     }
 
     private static JobText instruments(JobText job) {

@@ -1,5 +1,12 @@
 package kerbfolio.car;
 
+import java.util.ArrayList;
+import java.util.List;
+import kerbfolio.job.Link;
+import kerbfolio.job.Part;
+import kerbfolio.job.Role;
+import kerbfolio.job.Role.Ports;
+
 /**
  * What lets current pass between two terminals.
  *
@@ -27,6 +34,42 @@ public record Bond(Kind kind, String id, Terminal from, Terminal to) {
         boolean isConductor() {
             return this != SOURCE && this != CONSUMER;
         }
+    }
+
+    /** What lies between the terminals of a part: source or consumer between the poles, or a conductor for each pole it parts. */
+    static List<Bond> of(Part part, Role role) {
+        String id = part.id();
+        if (role.ports() == Ports.TWO_POLES) {
+            Kind kind = role == Role.BATTERY ? Kind.SOURCE : Kind.CONSUMER;
+            return List.of(new Bond(kind, id, Terminal.minus(id), Terminal.plus(id)));
+        }
+        Kind kind = switch (role) {
+            case FUSE -> Kind.FUSE;
+            case CONTACTOR -> Kind.CONTACTOR;
+            case DISCONNECT -> Kind.DISCONNECT;
+            default -> Kind.IN_LINE;
+        };
+        var bonds = new ArrayList<Bond>();
+        bonds.add(new Bond(kind, id, new Terminal(id, "1"), new Terminal(id, "2")));
+        if (part.poles() != null && part.poles().number() == 2) {
+            bonds.add(new Bond(kind, id, new Terminal(id, "3"), new Terminal(id, "4")));
+        }
+        return bonds;
+    }
+
+    /** A link that names no terminals joins both poles. */
+    static List<Bond> of(Link link) {
+        String from = link.from();
+        String to = link.to();
+        if (from == null || to == null) {
+            return List.of();
+        }
+        if (from.contains("/") && to.contains("/")) {
+            return List.of(new Bond(Kind.CABLE, link.id(), Terminal.of(from), Terminal.of(to)));
+        }
+        return List.of(
+                new Bond(Kind.CABLE, link.id(), Terminal.plus(from), Terminal.plus(to)),
+                new Bond(Kind.CABLE, link.id(), Terminal.minus(from), Terminal.minus(to)));
     }
 
     /** The end that is not this one. */

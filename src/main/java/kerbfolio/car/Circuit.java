@@ -39,13 +39,13 @@ public final class Circuit {
             Role role = part.role();
             if (role != null && role.ports() != Ports.NONE && takesPart(part, role, job)) {
                 parts.put(part.id(), part);
-                bonds(part, role).forEach(this::add);
+                Bond.of(part, role).forEach(this::add);
             }
         }
         for (Link link : job.links()) {
             if (link.kind().isTraction()) {
                 links.put(link.id(), link);
-                conductors(link).forEach(this::add);
+                Bond.of(link).forEach(this::add);
             }
         }
     }
@@ -65,41 +65,6 @@ public final class Circuit {
             graph.addVertex(bond.to());
             graph.addEdge(bond.from(), bond.to(), bond);
         }
-    }
-
-    private static List<Bond> bonds(Part part, Role role) {
-        String id = part.id();
-        if (role.ports() == Ports.TWO_POLES) {
-            Bond.Kind kind = role == Role.BATTERY ? Bond.Kind.SOURCE : Bond.Kind.CONSUMER;
-            return List.of(new Bond(kind, id, Terminal.minus(id), Terminal.plus(id)));
-        }
-        Bond.Kind kind = switch (role) {
-            case FUSE -> Bond.Kind.FUSE;
-            case CONTACTOR -> Bond.Kind.CONTACTOR;
-            case DISCONNECT -> Bond.Kind.DISCONNECT;
-            default -> Bond.Kind.IN_LINE;
-        };
-        var bonds = new ArrayList<Bond>();
-        bonds.add(new Bond(kind, id, new Terminal(id, "1"), new Terminal(id, "2")));
-        if (part.poles() != null && part.poles().number() == 2) {
-            bonds.add(new Bond(kind, id, new Terminal(id, "3"), new Terminal(id, "4")));
-        }
-        return bonds;
-    }
-
-    /** A link that names no terminals joins both poles. */
-    private static List<Bond> conductors(Link link) {
-        String from = link.from();
-        String to = link.to();
-        if (from == null || to == null) {
-            return List.of();
-        }
-        if (from.contains("/") && to.contains("/")) {
-            return List.of(new Bond(Bond.Kind.CABLE, link.id(), Terminal.of(from), Terminal.of(to)));
-        }
-        return List.of(
-                new Bond(Bond.Kind.CABLE, link.id(), Terminal.plus(from), Terminal.plus(to)),
-                new Bond(Bond.Kind.CABLE, link.id(), Terminal.minus(from), Terminal.minus(to)));
     }
 
     /** Whether any link of the circuit is recorded; without one nothing is known of what joins what. */

@@ -29,7 +29,7 @@ final class ProspectiveCurrent {
 
     static Working of(TractionPack pack, Circuit circuit, Function<Link, Conductor> conductor) {
         boolean isOneString =
-                pack.strings().amount().map(amount -> amount.si() == 1).orElse(false);
+                pack.plate().strings().amount().map(amount -> amount.si() == 1).orElse(false);
         List<Term> cables = circuit.links().stream()
                 .filter(link -> isOneString && isBetweenBoxes(circuit, link))
                 .<Term>map(link -> conductor.apply(link).leastResistance())

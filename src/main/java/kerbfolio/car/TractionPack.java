@@ -7,16 +7,11 @@ import java.util.Map;
 import java.util.Optional;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Formula;
-import kerbfolio.formula.Known;
 import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Box;
-import kerbfolio.job.Cell;
-import kerbfolio.job.Module;
 import kerbfolio.job.Pack;
 import kerbfolio.job.Part;
-import kerbfolio.job.ResistanceKind;
-import kerbfolio.quantity.Quantity;
 import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 import org.jspecify.annotations.Nullable;
@@ -66,7 +61,7 @@ public final class TractionPack {
             .from(Source.CIRCUITS.clause("energy of a charge moved through a voltage"))
             .build();
 
-    private final Evidence evidence;
+    private final PackPlate plate;
     private final @Nullable Pack pack;
     private final Working highest;
     private final Working nominal;
@@ -75,63 +70,36 @@ public final class TractionPack {
     private final Map<String, Working> boxes = new LinkedHashMap<>();
 
     TractionPack(Evidence evidence, @Nullable Pack pack) {
-        this.evidence = evidence;
+        this.plate = new PackPlate(evidence, pack);
         this.pack = pack;
-        Cell cell = pack == null ? null : pack.cell();
-        this.highest = voltage("highest working voltage", "max-voltage", cell == null ? null : cell.maxVoltage());
-        this.nominal = voltage("nominal voltage", "nominal-voltage", cell == null ? null : cell.nominalVoltage());
-        this.lowest = voltage("lowest working voltage", "min-voltage", cell == null ? null : cell.minVoltage());
+        this.highest = voltage("highest working voltage", plate.highestCellVoltage());
+        this.nominal = voltage("nominal voltage", plate.nominalCellVoltage());
+        this.lowest = voltage("lowest working voltage", plate.lowestCellVoltage());
         this.resistance = Working.fill(RESISTANCE)
-                .put("N", modules())
-                .put("p", strings())
-                .put("R_m", moduleResistance())
+                .put("N", plate.modules())
+                .put("p", plate.strings())
+                .put("R_m", plate.moduleResistance())
                 .work();
         for (Box box : pack == null ? List.<Box>of() : pack.boxes()) {
             boxes.put(
                     box.part(),
                     Working.fill(BOX_VOLTAGE)
                             .named("highest voltage of " + box.part())
-                            .put("N_b", modulesIn(box.part()))
-                            .put("n", groupsInModule())
-                            .put(
-                                    "u",
-                                    cell(
-                                            "highest voltage of a cell",
-                                            "max-voltage",
-                                            cell == null ? null : cell.maxVoltage()))
+                            .put("N_b", plate.modulesIn(box.part()))
+                            .put("n", plate.groupsInModule())
+                            .put("u", plate.highestCellVoltage())
                             .work());
         }
     }
 
-    private Working voltage(String name, String key, @Nullable Quantity ofCell) {
+    private Working voltage(String name, Term ofCell) {
         return Working.fill(VOLTAGE)
                 .named(name)
-                .put("N", modules())
-                .put("p", strings())
-                .put("n", groupsInModule())
-                .put("u", cell(name.replace("working voltage", "voltage") + " of a cell", key, ofCell))
+                .put("N", plate.modules())
+                .put("p", plate.strings())
+                .put("n", plate.groupsInModule())
+                .put("u", ofCell)
                 .work();
-    }
-
-    private Term cell(String name, String key, @Nullable Quantity quantity) {
-        return stated("cell." + key, name, "V", quantity, cellFrom());
-    }
-
-    /** A figure of the pack section, stated by a data sheet or a person. */
-    private Term stated(String key, String name, String unit, @Nullable Quantity quantity, @Nullable String from) {
-        return evidence.stated("pack." + key, name, unit, quantity, from);
-    }
-
-    private @Nullable String cellFrom() {
-        return pack == null || pack.cell() == null ? null : pack.cell().from();
-    }
-
-    private @Nullable String moduleFrom() {
-        return pack == null || pack.module() == null ? null : pack.module().from();
-    }
-
-    private @Nullable Module module() {
-        return pack == null ? null : pack.module();
     }
 
     /** Whether anything is recorded of a traction battery. */
@@ -144,65 +112,9 @@ public final class TractionPack {
         return Optional.ofNullable(pack);
     }
 
-    public Term modules() {
-        return stated("modules", "modules in all", "1", pack == null ? null : pack.modules(), moduleFrom());
-    }
-
-    /** Modules in one box. */
-    public Term modulesIn(String box) {
-        List<Box> all = pack == null ? List.of() : pack.boxes();
-        for (int i = 0; i < all.size(); i++) {
-            if (all.get(i).part().equals(box)) {
-                return stated(
-                        "boxes[" + i + "].modules",
-                        "modules in " + box,
-                        "1",
-                        all.get(i).modules(),
-                        moduleFrom());
-            }
-        }
-        return Absent.unrecorded("pack.boxes", "modules in " + box, "1");
-    }
-
-    /** Strings in parallel; one where none is written would be a guess. */
-    public Term strings() {
-        return stated("strings", "strings in parallel", "1", pack == null ? null : pack.strings(), moduleFrom());
-    }
-
-    /** Temperature points of a module. */
-    public Term temperaturePointsInModule() {
-        Module module = module();
-        return stated(
-                "module.temperature-points",
-                "temperature points of a module",
-                "1",
-                module == null ? null : module.temperaturePoints(),
-                moduleFrom());
-    }
-
-    public Term groupsInModule() {
-        Module module = module();
-        return stated(
-                "module.cell-groups",
-                "cell groups in a module",
-                "1",
-                module == null ? null : module.cellGroups(),
-                moduleFrom());
-    }
-
-    /** Resistance of a module. One found by a pulse is higher than what a short circuit meets, so it flatters a fuse. */
-    public Term moduleResistance() {
-        Module module = module();
-        Term term = stated(
-                "module.resistance",
-                "resistance of a module",
-                "mΩ",
-                module == null ? null : module.resistance(),
-                moduleFrom());
-        boolean isOhmic = module != null && module.resistanceKind() == ResistanceKind.OHMIC;
-        return term instanceof Known known && !isOhmic
-                ? known.doubted("the resistance of a module is not said to be ohmic; a pulse figure flatters the fuse")
-                : term;
+    /** Its figures as they are written. */
+    public PackPlate plate() {
+        return plate;
     }
 
     /** What every trade calls the voltage of this car: all cells full. */
@@ -223,26 +135,10 @@ public final class TractionPack {
     }
 
     public Working capacity() {
-        Module module = module();
-        Cell cell = pack == null ? null : pack.cell();
         return Working.fill(CAPACITY)
-                .put("p", strings())
-                .put(
-                        "c",
-                        stated(
-                                "module.cells-in-parallel",
-                                "cells in a group",
-                                "1",
-                                module == null ? null : module.cellsInParallel(),
-                                moduleFrom()))
-                .put(
-                        "q",
-                        stated(
-                                "cell.capacity",
-                                "capacity of a cell",
-                                "Ah",
-                                cell == null ? null : cell.capacity(),
-                                cellFrom()))
+                .put("p", plate.strings())
+                .put("c", plate.cellsInGroup())
+                .put("q", plate.cellCapacity())
                 .work();
     }
 
@@ -261,16 +157,6 @@ public final class TractionPack {
         var volts = new LinkedHashMap<String, Double>();
         boxes.forEach((part, working) -> working.amount().ifPresent(amount -> volts.put(part, amount.si())));
         return volts;
-    }
-
-    /** A figure of the currents in force. */
-    public Term current(String key, String name, @Nullable Quantity quantity) {
-        return stated(
-                "currents." + key,
-                name,
-                "A",
-                quantity,
-                pack == null || pack.currents() == null ? null : pack.currents().from());
     }
 
     /** What is missing before the voltage of every recorded box is known. */

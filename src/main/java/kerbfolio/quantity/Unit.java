@@ -1,11 +1,16 @@
 package kerbfolio.quantity;
 
+import java.util.List;
+
 /**
  * A unit: what stands on paper, its dimension, and how a number in it becomes SI: {@code si = number · factor + offset}.
  * Radian is 1 and percent 0.01; N·m and J, 1/s and Hz share a dimension, so the declared unit is what prints.
  */
 public record Unit(String text, Dim dim, double factor, double offset) {
     public static final Unit ONE = new Unit("", Dim.NONE, 1, 0);
+
+    /** Units nobody would know again in base units, and whose dimension belongs to nothing else. */
+    private static final List<String> NAMED = List.of("V", "Ω", "F", "W");
 
     /**
      * Reads a unit as people write it: SI or US, with the ASCII spellings ({@code mm2}, {@code ohm}, {@code lb-ft}).
@@ -25,9 +30,16 @@ public record Unit(String text, Dim dim, double factor, double offset) {
         return text.replace('\u2126', '\u03a9').replace('\u03bc', '\u00b5');
     }
 
-    /** The coherent SI unit of the same dimension, with an empty text for a bare number. */
+    /** The coherent SI unit of the same dimension: this one if it is coherent, else by name or in base units. */
     public Unit coherent() {
-        return new Unit(dim.toString(), dim, 1, 0);
+        if (factor == 1 && offset == 0) {
+            return this;
+        }
+        return NAMED.stream()
+                .map(Unit::of)
+                .filter(this::measuresLike)
+                .findFirst()
+                .orElseGet(() -> new Unit(dim.toString(), dim, 1, 0));
     }
 
     public double toSi(double number) {

@@ -11,7 +11,6 @@ import java.util.Set;
 import kerbfolio.car.Ledger;
 import kerbfolio.check.Examination;
 import kerbfolio.dossier.Dossier;
-import kerbfolio.formula.Absent;
 import kerbfolio.formula.Declared;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Known;
@@ -25,7 +24,6 @@ import kerbfolio.formula.Working;
 final class Arrangement {
     private final Figures figures = new Figures();
     private final Map<Integer, Term> leaves = new LinkedHashMap<>();
-    private final Set<Integer> sections = new HashSet<>();
     private final Map<String, List<Block>> blocks = new LinkedHashMap<>();
     private final Set<Integer> examined = new HashSet<>();
     private final Set<Integer> placed = new HashSet<>();
@@ -47,11 +45,6 @@ final class Arrangement {
     /** Every leaf figure, in order of first use. */
     List<Term> leaves() {
         return List.copyOf(leaves.values());
-    }
-
-    /** Whether what is missing is a whole section of the job file and not one number. */
-    boolean isSection(Term missing) {
-        return sections.contains(figures.of(missing));
     }
 
     List<TradeSheet> sheets() {
@@ -130,11 +123,6 @@ final class Arrangement {
                     return block;
                 })
                 .add(numbers, declared, terms);
-        if (terms.size() == 1
-                && terms.get(0) instanceof Absent absent
-                && !absent.path().contains("[")) {
-            sections.add(figures.of(absent));
-        }
     }
 
     private void enter(Ledger.Line line) {

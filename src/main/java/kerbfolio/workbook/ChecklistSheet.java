@@ -12,7 +12,7 @@ final class ChecklistSheet {
     private static final int VERDICT = 5;
     private static final int SEEN_OR_NOT = 6;
     private static final int ON = 8;
-    private static final int[] WIDTHS = {24, 12, 26, 40, 40, 17, 13, 18, 13, 30};
+    private static final int[] WIDTHS = {24, 12, 26, 40, 40, 20, 13, 18, 13, 30};
 
     private ChecklistSheet() {}
 

@@ -13,7 +13,7 @@ final class EvidenceSheet {
     private static final int VERDICT = 3;
     private static final int SEEN_OR_NOT = 6;
     private static final int ON = 8;
-    private static final int[] WIDTHS = {12, 44, 24, 17, 30, 44, 13, 18, 13, 36};
+    private static final int[] WIDTHS = {12, 44, 24, 20, 30, 44, 13, 18, 13, 36};
 
     private EvidenceSheet() {}
 

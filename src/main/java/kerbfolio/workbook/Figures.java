@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import kerbfolio.check.Limit;
 import kerbfolio.formula.Absent;
+import kerbfolio.formula.Basis;
 import kerbfolio.formula.Formula;
 import kerbfolio.formula.Known;
 import kerbfolio.formula.Plain;
@@ -19,7 +20,8 @@ import kerbfolio.quantity.Dim;
  * file, a limit by its set and key, a working by its formula and the figures that fill it.
  */
 final class Figures {
-    private record Reading(String path, String name) {}
+    /** A reading and what was found at the same place, such as that something is recorded there, are two figures. */
+    private record Reading(String path, String name, Basis basis) {}
 
     private record Missing(String path, String name, Dim dim) {}
 
@@ -69,7 +71,7 @@ final class Figures {
             return new Missing(absent.path(), absent.name(), absent.unit().dim());
         }
         if (term instanceof Known known && !known.path().isEmpty()) {
-            return new Reading(known.path(), known.name());
+            return new Reading(known.path(), known.name(), known.basis());
         }
         return term;
     }

@@ -35,11 +35,9 @@ final class ReadingsSheet {
     private static final List<String> FIRST = List.of("vehicle", "weighings", "parts", "removed", "stated");
     private static final List<String> LAST = List.of(TABLES, LIMITS, COUNTED);
 
-    private final Arrangement arrangement;
     private final Map<String, List<Term>> sections = new LinkedHashMap<>();
 
     ReadingsSheet(Arrangement arrangement) {
-        this.arrangement = arrangement;
         FIRST.forEach(section -> sections.put(section, new ArrayList<>()));
         var last = new LinkedHashMap<String, List<Term>>();
         LAST.forEach(section -> last.put(section, new ArrayList<>()));
@@ -109,7 +107,7 @@ final class ReadingsSheet {
         }
     }
 
-    private void line(Pen pen, int row, Term leaf, CellRangeAddressList inputs) {
+    private static void line(Pen pen, int row, Term leaf, CellRangeAddressList inputs) {
         pen.text(row, 0, leaf.name(), Look.TEXT);
         pen.text(row, 1, place(leaf), Look.SMALL);
         Unit unit = leaf.unit();
@@ -153,12 +151,11 @@ final class ReadingsSheet {
     }
 
     /** One number somebody wrote, or one that is simply not written yet. */
-    private boolean isEditable(Term leaf) {
-        return JobPath.of(leaf).isPresent() && !(leaf instanceof Absent absent && !isBlank(absent));
-    }
-
-    private boolean isBlank(Absent absent) {
-        return absent.isUnrecorded() && !arrangement.isSection(absent);
+    private static boolean isEditable(Term leaf) {
+        Optional<String> path = JobPath.of(leaf);
+        return leaf instanceof Absent absent
+                ? absent.isUnrecorded() && path.filter(JobPath::isNumber).isPresent()
+                : path.isPresent();
     }
 
     private static void numbersOnly(XSSFSheet sheet, CellRangeAddressList inputs) {

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
 import kerbfolio.JobText;
+import kerbfolio.checks.CheckList;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -106,6 +107,11 @@ class CheckJobTest {
         try (Stream<Path> files = Files.list(folder)) {
             assertEquals(1, files.count());
         }
+    }
+
+    @Test
+    void everyQuestionFitsATerminal() {
+        CheckList.ALL.forEach(check -> assertTrue(check.question().length() <= 100, check.question()));
     }
 
     @Test

@@ -52,8 +52,14 @@ class UnitTest {
 
     @ParameterizedTest
     @CsvSource({
-        "V, kg·m²/(s³·A)",
-        "Hz, 1/s",
+        "V, V",
+        "kV, V",
+        "mΩ, Ω",
+        "µF, F",
+        "kW, W",
+        "Hz, Hz",
+        "Ω/V, Ω/V",
+        "Ω/km, kg·m/(s³·A²)",
         "N/mm, kg/s²",
         "%, ''",
         "s^0.5, s^0.5",
@@ -62,7 +68,7 @@ class UnitTest {
         "mm⁴, m⁴",
         "1/kg, 1/kg"
     })
-    void theCoherentUnitIsInBaseUnits(String unit, String base) {
+    void theCoherentUnitIsItselfOrNamedOrInBaseUnits(String unit, String base) {
         Unit coherent = Unit.of(unit).coherent();
         assertEquals(base, coherent.text());
         assertEquals(1, coherent.factor());

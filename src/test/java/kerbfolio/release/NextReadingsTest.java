@@ -4,6 +4,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.LinkedHashSet;
 import java.util.List;
 import kerbfolio.JobText;
 import kerbfolio.TractionText;
@@ -24,13 +28,7 @@ class NextReadingsTest {
     }
 
     /** The whole car of a first-tier job, with nothing missing but what a test takes out. */
-    private final JobText first = TractionText.sound()
-            .with("job.tier", "first")
-            .alter(
-                    "parts",
-                    "inverter",
-                    "role: inverter",
-                    "role: inverter, test-point: { name: lugs + and -, cover: lid, equipment: gloves }");
+    private final JobText first = TractionText.complete();
 
     @Test
     void nothingMissingAsksForNothing() {
@@ -111,6 +109,16 @@ class NextReadingsTest {
             assertEquals(3, columns.length, path);
             assertTrue(Integer.parseInt(columns[2]) >= 0, path);
         });
+    }
+
+    /** Of two rows for one path the first would be lost without a word. */
+    @Test
+    void noPathStandsInTheTableTwice() throws IOException {
+        List<String> paths = Files.readAllLines(Path.of("shared/tables/next-readings.csv")).stream()
+                .filter(line -> !line.startsWith("#"))
+                .map(line -> line.substring(0, line.indexOf(';')))
+                .toList();
+        assertEquals(List.copyOf(new LinkedHashSet<>(paths)), paths);
     }
 
     /** A car is as it was received only once. */

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.dossier.Dossier;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -69,9 +70,9 @@ class EvidenceSheetTest {
 
     @Test
     void whereNothingIsMissingThereIsNothingToRecord() {
-        IssuedJob job = IssuedJob.sample("estate");
-        assertEquals(List.of(), job.dossier().handover().next());
-        assertNull(Opened.of(job.workbook()).book().getSheet(ToRecordSheet.NAME));
+        Dossier complete = TractionText.complete().dossier();
+        assertEquals(List.of(), complete.handover().next());
+        assertNull(Opened.of(Workbook.write(complete)).book().getSheet(ToRecordSheet.NAME));
     }
 
     /** Told by ground and weight of the letters, so that it is seen on a grey print. */

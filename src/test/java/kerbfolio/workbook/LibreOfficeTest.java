@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  */
 class LibreOfficeTest {
     @ParameterizedTest
-    @ValueSource(strings = {"first", "estate", "pickup"})
+    @ValueSource(strings = {"first", "estate", "pickup", "kit-car"})
     void libreOfficeWorksOutWhatJavaDid(String sample, @TempDir Path folder) throws IOException, InterruptedException {
         assumeTrue(isThere() || isRequired(), "LibreOffice is not installed");
         byte[] written = IssuedJob.sample(sample).workbook();

@@ -3,15 +3,18 @@ package kerbfolio.workbook;
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
-import kerbfolio.check.Check;
+import kerbfolio.JobText;
+import kerbfolio.TractionText;
 import kerbfolio.formula.Basis;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
@@ -28,7 +31,7 @@ class WorkbookTest {
     private static final int BASIS = 7;
 
     @ParameterizedTest
-    @ValueSource(strings = {"first", "estate", "pickup"})
+    @ValueSource(strings = {"first", "estate", "pickup", "kit-car"})
     void aSpreadsheetEngineWorksOutWhatJavaDid(String sample) {
         Opened opened = Opened.of(IssuedJob.sample(sample).workbook());
         assertTrue(opened.formulas().size() > 50, "only " + opened.formulas().size() + " formulas");
@@ -36,13 +39,13 @@ class WorkbookTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"first", "estate", "pickup"})
+    @ValueSource(strings = {"first", "estate", "pickup", "kit-car"})
     void everyFindingStandsOnItsTradesSheetWithItsVerdict(String sample) {
         IssuedJob job = IssuedJob.sample(sample);
         Opened opened = Opened.of(job.workbook());
         for (var examination : job.dossier().examinations()) {
             for (var row : examination.rows()) {
-                String sheet = sheet(examination.check());
+                String sheet = examination.check().sheet();
                 int at = opened.row(
                         sheet, examination.check().question(), 0, row.finding().subject());
                 assertEquals(
@@ -53,29 +56,54 @@ class WorkbookTest {
         }
     }
 
-    private static String sheet(Check check) {
-        String words = check.sheet();
-        return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
-    }
-
     @ParameterizedTest
-    @ValueSource(strings = {"first", "estate", "pickup"})
+    @ValueSource(strings = {"first", "estate", "pickup", "kit-car"})
     void everyPathBesideANumberIsAPlaceInTheJobFile(String sample) {
         IssuedJob job = IssuedJob.sample(sample);
-        Opened opened = Opened.of(job.workbook());
-        var paths = new ArrayList<String>();
+        Map<String, String> basis = editable(Opened.of(job.workbook()));
+        assertTrue(basis.size() > 10, "only " + basis);
+        basis.forEach((path, word) -> assertTrue(
+                word.equals(Basis.ABSENT.word())
+                        || job.file().places().written(path).isPresent(),
+                path));
+    }
+
+    /** The basis of every number that may be changed, by its path; each path stands there once. */
+    private static Map<String, String> editable(Opened opened) {
+        var basis = new LinkedHashMap<String, String>();
         for (Row row : opened.book().getSheet(ReadingsSheet.NAME)) {
             Cell number = row.getCell(ReadingsSheet.NUMBER);
             if (number != null && !number.getCellStyle().getLocked()) {
                 String path = row.getCell(PATH).getStringCellValue();
-                paths.add(path);
-                if (!row.getCell(BASIS).getStringCellValue().equals(Basis.ABSENT.word())) {
-                    assertTrue(job.file().places().written(path).isPresent(), path);
-                }
+                assertNull(basis.put(path, row.getCell(BASIS).getStringCellValue()), "twice: " + path);
             }
         }
-        assertTrue(paths.size() > 10, "only " + paths);
-        assertEquals(paths.size(), new HashSet<>(paths).size(), "each once: " + paths);
+        return basis;
+    }
+
+    /** A section, an entry, a word or a day cannot be filled in by one number. */
+    @Test
+    void ofWhatIsMissingOnlyNumbersMayBeFilledIn() {
+        for (JobText job : List.of(
+                JobText.blank(),
+                TractionText.sound().without("pack.precharge.resistor").without("pack.cell.max-voltage"),
+                TractionText.sound().without("labels").without("links"),
+                TractionText.sound().without("pack").without("readings"),
+                TractionText.sound().without("parts").without("pack"))) {
+            Set<String> paths =
+                    editable(Opened.of(Workbook.write(job.dossier()))).keySet();
+            for (String section :
+                    List.of("parts", "links", "labels", "pack.precharge.resistor", "pack.boxes", "pack.monitors")) {
+                assertFalse(paths.contains(section), section);
+            }
+            assertTrue(paths.stream().allMatch(path -> path.contains(".")), () -> "a whole section: " + paths);
+        }
+        assertTrue(JobPath.isNumber("pack.cell.max-voltage"));
+        assertTrue(JobPath.isNumber("parts[main-fuse].fuse.dc-voltage"));
+        assertTrue(JobPath.isNumber("weighings.as-delivered.corners.left-front"));
+        assertFalse(JobPath.isNumber("parts[main-fuse]"));
+        assertFalse(JobPath.isNumber("weighings.as-delivered"));
+        assertFalse(JobPath.isNumber("pack.monitors.at"));
     }
 
     @Test
@@ -106,7 +134,7 @@ class WorkbookTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"first", "estate", "pickup"})
+    @ValueSource(strings = {"first", "estate", "pickup", "kit-car"})
     void theSameDossierGivesTheSameBytes(String sample) {
         assertArrayEquals(
                 IssuedJob.sample(sample).workbook(), IssuedJob.sample(sample).workbook());

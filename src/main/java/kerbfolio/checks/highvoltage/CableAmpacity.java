@@ -25,19 +25,17 @@ public final class CableAmpacity implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         Loop drive = Loop.ofDrives(car);
-        return Subjects.each(
+        return Subjects.cables(
+                "cables of the drive",
                 Subjects.cables(car).stream()
                         .filter(cable -> drive.has(cable.id()))
                         .toList(),
-                cable -> Finding.judged(
+                limits,
+                "cable-ampacity",
+                cable -> CurrentUse.of(
                         cable.id(),
-                        CurrentUse.of(
-                                cable.id(),
-                                Duty.DRIVE_CONTINUOUS.current(car),
-                                drive.sharing(cable.id()),
-                                car.conductor(cable).ampacity()),
-                        limits,
-                        "cable-ampacity"),
-                Subjects.unrecorded("cables of the drive", "links", limits, "cable-ampacity"));
+                        Duty.DRIVE_CONTINUOUS.current(car),
+                        drive.sharing(cable.id()),
+                        car.conductor(cable).ampacity()));
     }
 }

@@ -25,12 +25,13 @@ public final class CableVoltage implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Subjects.each(
+        return Subjects.cables(
+                "cables",
                 car.job().links().stream()
                         .filter(link -> link.kind() == LinkKind.HIGH_VOLTAGE || link.kind() == LinkKind.PHASE)
                         .toList(),
-                cable -> Finding.judged(
-                        cable.id(), VoltageUse.of(car, car.conductor(cable).voltage()), limits, "cable-voltage"),
-                Subjects.unrecorded("cables", "links", limits, "cable-voltage"));
+                limits,
+                "cable-voltage",
+                cable -> VoltageUse.of(car, car.conductor(cable).voltage()));
     }
 }

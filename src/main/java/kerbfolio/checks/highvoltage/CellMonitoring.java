@@ -58,7 +58,13 @@ public final class CellMonitoring implements Check {
 
     private static Finding cellGroups(Car car, String box, Limits limits) {
         return finding(
-                car, box, "cell-groups", "cell groups", car.pack().groupsInModule(), WatchedBox::cellGroups, limits);
+                car,
+                box,
+                "cell-groups",
+                "cell groups",
+                car.pack().plate().groupsInModule(),
+                WatchedBox::cellGroups,
+                limits);
     }
 
     private static Finding temperaturePoints(Car car, String box, Limits limits) {
@@ -67,7 +73,7 @@ public final class CellMonitoring implements Check {
                 box,
                 "temperature-points",
                 "temperature points",
-                car.pack().temperaturePointsInModule(),
+                car.pack().plate().temperaturePointsInModule(),
                 WatchedBox::temperaturePoints,
                 limits);
     }
@@ -80,7 +86,7 @@ public final class CellMonitoring implements Check {
             Term ofModule,
             Function<WatchedBox, @Nullable String> numbers,
             Limits limits) {
-        Term modules = car.pack().modulesIn(box);
+        Term modules = car.pack().plate().modulesIn(box);
         double has = modules.amount().isPresent() && ofModule.amount().isPresent()
                 ? modules.amount().get().si() * ofModule.amount().get().si()
                 : 0;

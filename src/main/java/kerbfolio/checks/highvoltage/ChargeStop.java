@@ -33,13 +33,7 @@ public final class ChargeStop implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Settings.each(
-                car,
-                List.of(Watched.CELL_VOLTAGE_HIGH),
-                (subject, setting) -> Finding.judged(
-                        subject,
-                        setting.does(Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS)),
-                        limits,
-                        "monitor-action"));
+        return Settings.acted(
+                car, List.of(Watched.CELL_VOLTAGE_HIGH), Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS), limits);
     }
 }

@@ -28,13 +28,10 @@ public final class ColdCharge implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Settings.each(
+        return Settings.acted(
                 car,
                 List.of(Watched.CHARGE_TEMPERATURE_LOW, Watched.CHARGE_TEMPERATURE_HIGH),
-                (subject, setting) -> Finding.judged(
-                        subject,
-                        setting.does(Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS)),
-                        limits,
-                        "monitor-action"));
+                Set.of(Action.STOP_CHARGE, Action.OPEN_CONTACTORS),
+                limits);
     }
 }

@@ -44,10 +44,12 @@ public final class ContactorFuse implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         Loop drive = Loop.ofDrives(car);
-        return Subjects.each(
+        return Subjects.parts(
+                "contactors of the drive",
                 drive.parts(Role.CONTACTOR),
-                contactor -> Finding.judged(contactor.id(), use(car, drive, contactor), limits, "contactor-fuse"),
-                Subjects.unrecorded("contactors of the drive", "parts", limits, "contactor-fuse"));
+                limits,
+                "contactor-fuse",
+                contactor -> use(car, drive, contactor));
     }
 
     private static Working use(Car car, Loop drive, Part contactor) {

@@ -34,10 +34,12 @@ public final class ContactorPolarity implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Subjects.each(
+        return Subjects.parts(
+                "contactors",
                 car.circuit().contactors(),
-                contactor -> Finding.judged(contactor.id(), faces(car, contactor), limits, "contactor-polarity"),
-                Subjects.unrecorded("contactors", "parts", limits, "contactor-polarity"));
+                limits,
+                "contactor-polarity",
+                contactor -> faces(car, contactor));
     }
 
     private static Term faces(Car car, Part contactor) {

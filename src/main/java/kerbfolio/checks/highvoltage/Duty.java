@@ -30,7 +30,9 @@ enum Duty {
 
     Term current(Car car) {
         Currents currents = car.pack().section().map(Pack::currents).orElse(null);
-        return car.pack().current(key, "current of the pack in " + this, currents == null ? null : of(currents));
+        return car.pack()
+                .plate()
+                .current(key, "current of the pack in " + this, currents == null ? null : of(currents));
     }
 
     private @Nullable Quantity of(Currents currents) {

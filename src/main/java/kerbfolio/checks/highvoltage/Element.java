@@ -26,7 +26,7 @@ record Element(String name, Term use) {
         Term current = duty.current(car);
         var elements = new ArrayList<Element>();
         elements.add(new Element(
-                "module", CurrentUse.of("a module", current, car.pack().strings(), duty.ofModule(car))));
+                "module", CurrentUse.of("a module", current, car.pack().plate().strings(), duty.ofModule(car))));
         if (!duty.isPeak()) {
             Subjects.cables(car).stream()
                     .filter(cable -> loop.has(cable.id()))

@@ -47,11 +47,12 @@ public final class FaultWithstand implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Subjects.each(
+        return Subjects.cables(
+                "cables",
                 Subjects.cables(car),
-                cable -> Finding.judged(
-                        cable.id(), Guarded.worst(car, cable, guard -> use(car, guard)), limits, "fault-withstand"),
-                Subjects.unrecorded("cables", "links", limits, "fault-withstand"));
+                limits,
+                "fault-withstand",
+                cable -> Guarded.worst(car, cable, guard -> use(car, guard)));
     }
 
     private static Working use(Car car, Guard guard) {

@@ -47,10 +47,8 @@ public final class FuseBreaking implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         Optional<Limit> near = limits.find("fuse-breaking-untested");
-        return Subjects.each(
-                car.circuit().parts(Role.FUSE),
-                fuse -> Finding.judged(fuse.id(), use(car, fuse, near), limits, "fuse-breaking"),
-                Subjects.unrecorded("fuses", "parts", limits, "fuse-breaking"));
+        return Subjects.parts(
+                "fuses", car.circuit().parts(Role.FUSE), limits, "fuse-breaking", fuse -> use(car, fuse, near));
     }
 
     /** Near its breaking capacity only a test shows that a fuse breaks: such a figure holds and does not clear. */

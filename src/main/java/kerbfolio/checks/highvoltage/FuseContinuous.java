@@ -43,18 +43,16 @@ public final class FuseContinuous implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         Loop drive = Loop.ofDrives(car);
-        return Subjects.each(
+        return Subjects.parts(
+                "fuses",
                 car.circuit().parts(Role.FUSE),
-                fuse -> Finding.judged(
-                        fuse.id(),
-                        Working.fill(USE)
-                                .each("I", fed(car, drive, fuse))
-                                .put("n", drive.sharing(fuse.id()))
-                                .put("I_f", car.fuse(fuse).continuousCurrent())
-                                .work(),
-                        limits,
-                        "fuse-continuous"),
-                Subjects.unrecorded("fuses", "parts", limits, "fuse-continuous"));
+                limits,
+                "fuse-continuous",
+                fuse -> Working.fill(USE)
+                        .each("I", fed(car, drive, fuse))
+                        .put("n", drive.sharing(fuse.id()))
+                        .put("I_f", car.fuse(fuse).continuousCurrent())
+                        .work());
     }
 
     /** The pack's own current where the drive hangs on it; else that of every consumer behind it. */

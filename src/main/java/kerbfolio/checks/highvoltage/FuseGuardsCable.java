@@ -37,10 +37,7 @@ public final class FuseGuardsCable implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Subjects.each(
-                Subjects.cables(car),
-                cable -> Finding.judged(cable.id(), use(car, cable), limits, "fuse-guards-cable"),
-                Subjects.unrecorded("cables", "links", limits, "fuse-guards-cable"));
+        return Subjects.cables("cables", Subjects.cables(car), limits, "fuse-guards-cable", cable -> use(car, cable));
     }
 
     private static Term use(Car car, Link cable) {

@@ -39,11 +39,12 @@ public final class FuseLetThrough implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Subjects.each(
+        return Subjects.cables(
+                "cables",
                 Subjects.cables(car),
-                cable -> Finding.judged(
-                        cable.id(), Guarded.worst(car, cable, guard -> use(car, guard)), limits, "fuse-let-through"),
-                Subjects.unrecorded("cables", "links", limits, "fuse-let-through"));
+                limits,
+                "fuse-let-through",
+                cable -> Guarded.worst(car, cable, guard -> use(car, guard)));
     }
 
     /** Fuses of strings in parallel let their currents through together, and the heat goes with the square of the sum. */

@@ -30,10 +30,11 @@ public final class FuseVoltage implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Subjects.each(
+        return Subjects.parts(
+                "fuses",
                 car.circuit().parts(Role.FUSE),
-                fuse -> Finding.judged(
-                        fuse.id(), VoltageUse.of(car, car.fuse(fuse).dcVoltage()), limits, "fuse-voltage"),
-                Subjects.unrecorded("fuses", "parts", limits, "fuse-voltage"));
+                limits,
+                "fuse-voltage",
+                fuse -> VoltageUse.of(car, car.fuse(fuse).dcVoltage()));
     }
 }

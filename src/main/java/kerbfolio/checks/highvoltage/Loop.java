@@ -48,7 +48,7 @@ record Loop(Car car, List<Part> consumers, Set<String> ids) {
 
     /** Strings that share the current: what lies in one of several carries its part of it. */
     Term sharing(String id) {
-        return car.guards().isOfOneString(id) ? car.pack().strings() : whole("all of it passes " + id);
+        return car.guards().isOfOneString(id) ? car.pack().plate().strings() : whole("all of it passes " + id);
     }
 
     /** The current is not shared. */

@@ -28,13 +28,10 @@ public final class MonitorActions implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Settings.each(
+        return Settings.acted(
                 car,
                 List.of(Watched.CELL_VOLTAGE_LOW, Watched.TEMPERATURE_HIGH),
-                (subject, setting) -> Finding.judged(
-                        subject,
-                        setting.does(Set.of(Action.STOP_DRIVE, Action.OPEN_CONTACTORS)),
-                        limits,
-                        "monitor-action"));
+                Set.of(Action.STOP_DRIVE, Action.OPEN_CONTACTORS),
+                limits);
     }
 }

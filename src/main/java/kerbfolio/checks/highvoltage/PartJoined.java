@@ -11,7 +11,6 @@ import kerbfolio.car.Terminal;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
-import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Part;
@@ -31,13 +30,13 @@ public final class PartJoined implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        Circuit circuit = car.circuit();
-        if (!circuit.isRecorded()) {
-            Term links = Absent.unrecorded("links", "links of the traction circuit", "1");
-            return Stream.of(Finding.judged("traction circuit", links, limits, "part-joined"));
-        }
-        return circuit.parts().stream()
-                .map(part -> Finding.judged(part.id(), loose(circuit, part), limits, "part-joined"));
+        return Subjects.ofCircuit(
+                car,
+                "1",
+                limits,
+                "part-joined",
+                circuit -> circuit.parts().stream()
+                        .map(part -> Finding.judged(part.id(), loose(circuit, part), limits, "part-joined")));
     }
 
     private static Term loose(Circuit circuit, Part part) {

@@ -10,7 +10,6 @@ import kerbfolio.car.Terminal;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
-import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Gate;
 import kerbfolio.job.Part;
@@ -30,14 +29,14 @@ public final class PolesApart implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        Circuit circuit = car.circuit();
-        if (!circuit.isRecorded()) {
-            Term links = Absent.unrecorded("links", "links of the traction circuit", "1");
-            return Stream.of(Finding.judged("traction circuit", links, limits, "poles-apart"));
-        }
-        return circuit.parts().stream()
-                .filter(part -> part.role() != null && part.role().ports() == Ports.TWO_POLES)
-                .map(part -> Finding.judged(part.id(), joined(circuit, part), limits, "poles-apart"));
+        return Subjects.ofCircuit(
+                car,
+                "1",
+                limits,
+                "poles-apart",
+                circuit -> circuit.parts().stream()
+                        .filter(part -> part.role() != null && part.role().ports() == Ports.TWO_POLES)
+                        .map(part -> Finding.judged(part.id(), joined(circuit, part), limits, "poles-apart")));
     }
 
     private static Term joined(Circuit circuit, Part part) {

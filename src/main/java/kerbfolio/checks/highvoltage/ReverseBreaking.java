@@ -26,19 +26,17 @@ public final class ReverseBreaking implements Check {
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
         Loop drive = Loop.ofDrives(car);
-        return Subjects.each(
+        return Subjects.parts(
+                "contactors of the drive",
                 drive.parts(Role.CONTACTOR),
-                contactor -> Finding.judged(
-                        contactor.id(),
-                        Subjects.worst(Stream.of(Duty.REGENERATION, Duty.CHARGE)
-                                .map(duty -> CurrentUse.of(
-                                        contactor.title() + " in " + duty,
-                                        duty.current(car),
-                                        drive.sharing(contactor.id()),
-                                        car.contactor(contactor).reverseBreakingCurrent()))
-                                .toList()),
-                        limits,
-                        "reverse-breaking"),
-                Subjects.unrecorded("contactors of the drive", "parts", limits, "reverse-breaking"));
+                limits,
+                "reverse-breaking",
+                contactor -> Subjects.worst(Stream.of(Duty.REGENERATION, Duty.CHARGE)
+                        .map(duty -> CurrentUse.of(
+                                contactor.title() + " in " + duty,
+                                duty.current(car),
+                                drive.sharing(contactor.id()),
+                                car.contactor(contactor).reverseBreakingCurrent()))
+                        .toList()));
     }
 }

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import kerbfolio.car.Car;
 import kerbfolio.car.Evidence;
 import kerbfolio.check.Finding;
+import kerbfolio.check.Limits;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Known;
 import kerbfolio.formula.Term;
@@ -79,6 +80,14 @@ final class Settings {
                                 .map(on -> row.of(
                                         monitors.get(i).part() + ", " + on,
                                         setting("pack.monitors[" + i + "].limits", monitors.get(i), on))));
+    }
+
+    /** Whether each monitor does one of some actions at each thing it watches. */
+    static Stream<Finding> acted(Car car, List<Watched> watched, Set<Action> wanted, Limits limits) {
+        return each(
+                car,
+                watched,
+                (subject, setting) -> Finding.judged(subject, setting.does(wanted), limits, "monitor-action"));
     }
 
     private static Setting setting(String path, Monitor monitor, Watched on) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
+import kerbfolio.car.Circuit;
 import kerbfolio.car.LiveParts;
 import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
@@ -31,18 +32,17 @@ public final class StayLive implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        List<Part> disconnects = car.circuit().disconnects();
-        if (!car.circuit().isRecorded()) {
-            Term links = Absent.unrecorded("links", "links of the traction circuit", "V");
-            return Stream.of(Finding.judged("traction circuit", links, limits, KEY));
-        }
-        if (disconnects.isEmpty()) {
+        return Subjects.ofCircuit(car, "V", limits, KEY, circuit -> of(circuit, car, limits));
+    }
+
+    private static Stream<Finding> of(Circuit circuit, Car car, Limits limits) {
+        if (circuit.disconnects().isEmpty()) {
             Term disconnect = Absent.unrecorded("parts", "a service disconnect", "V");
             return Stream.of(Finding.judged("service disconnect", disconnect, limits, KEY));
         }
-        return disconnects.stream().flatMap(disconnect -> {
+        return circuit.disconnects().stream().flatMap(disconnect -> {
             LiveParts live = car.liveParts(List.of(disconnect.id()));
-            return car.circuit().parts().stream()
+            return circuit.parts().stream()
                     .filter(LiveParts::isConsumer)
                     .map(part -> Finding.judged(
                             part.id() + ", " + disconnect.id() + " out", left(car, live, part, limits), limits, KEY));

@@ -1,6 +1,7 @@
 package kerbfolio.checks.highvoltage;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
@@ -32,10 +33,13 @@ public final class StringFuse implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        return Subjects.each(
-                List.copyOf(car.guards().ownFuses().entrySet()),
-                own -> Finding.judged(own.getKey().id(), count(car, own.getKey(), own.getValue()), limits, KEY),
-                Subjects.unrecorded("boxes of cells", "parts", limits, KEY));
+        Map<Part, Set<Part>> own = car.guards().ownFuses();
+        return Subjects.parts(
+                "boxes of cells",
+                List.copyOf(own.keySet()),
+                limits,
+                KEY,
+                box -> count(car, box, own.getOrDefault(box, Set.of())));
     }
 
     private static Term count(Car car, Part box, Set<Part> fuses) {

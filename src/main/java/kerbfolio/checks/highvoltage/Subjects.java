@@ -5,12 +5,14 @@ import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
+import kerbfolio.car.Circuit;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
 import kerbfolio.formula.Absent;
 import kerbfolio.formula.Term;
 import kerbfolio.job.Link;
 import kerbfolio.job.LinkKind;
+import kerbfolio.job.Part;
 
 /** What the checks of conductors and fuses go through, one by one. */
 final class Subjects {
@@ -23,9 +25,28 @@ final class Subjects {
                 .toList();
     }
 
-    /** A finding of each; where none is recorded, that is the finding. */
-    static <T> Stream<Finding> each(List<T> subjects, Function<T, Finding> find, Finding none) {
-        return subjects.isEmpty() ? Stream.of(none) : subjects.stream().map(find);
+    /** A finding of each cable under its id; where none is recorded, that is the finding. */
+    static Stream<Finding> cables(
+            String what, List<Link> cables, Limits limits, String key, Function<Link, Term> find) {
+        return cables.isEmpty()
+                ? Stream.of(unrecorded(what, "links", limits, key))
+                : cables.stream().map(cable -> Finding.judged(cable.id(), find.apply(cable), limits, key));
+    }
+
+    /** A finding of each part under its id; where none is recorded, that is the finding. */
+    static Stream<Finding> parts(String what, List<Part> parts, Limits limits, String key, Function<Part, Term> find) {
+        return parts.isEmpty()
+                ? Stream.of(unrecorded(what, "parts", limits, key))
+                : parts.stream().map(part -> Finding.judged(part.id(), find.apply(part), limits, key));
+    }
+
+    /** What is found in the circuit; where no link of it is recorded, that is the finding. */
+    static Stream<Finding> ofCircuit(
+            Car car, String unit, Limits limits, String key, Function<Circuit, Stream<Finding>> find) {
+        Term links = Absent.unrecorded("links", "links of the traction circuit", unit);
+        return car.circuit().isRecorded()
+                ? find.apply(car.circuit())
+                : Stream.of(Finding.judged("traction circuit", links, limits, key));
     }
 
     /** The finding where nobody wrote any of them down. */

@@ -48,7 +48,7 @@ public final class VoltageDrop implements Check {
 
     @Override
     public String question() {
-        return "How much of the voltage do the cables of the drive take, hot and at the current they carry without end?";
+        return "How much of the voltage do the cables of the drive take, hot and at the current without end?";
     }
 
     @Override
