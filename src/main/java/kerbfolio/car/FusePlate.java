@@ -73,6 +73,20 @@ public final class FusePlate {
         return rating("let-through", "let-through", "A²·s", Fuse::letThrough);
     }
 
+    /** Currents its maker marked on the curve, as far as it melts within a time. */
+    public List<Term> markedCurrents(Term longest) {
+        double most = longest.amount().map(amount -> amount.si()).orElse(0.0);
+        return fuse.curve().stream()
+                .filter(point -> si(point.current()) > 0 && si(point.time()) > 0 && si(point.time()) <= most)
+                .<Term>map(point -> Evidence.solved(
+                        path("curve"),
+                        "short-circuit current at a point of the curve of " + part.title(),
+                        si(point.current()),
+                        "A",
+                        "a point its maker marks"))
+                .toList();
+    }
+
     /** Time until it melts at a current, from its curve, straight between points on logarithmic paper. */
     public Term meltingTime(Term current) {
         String name = "time until " + part.title() + " melts";
@@ -87,7 +101,8 @@ public final class FusePlate {
         double time = time(at);
         return Double.isNaN(time)
                 ? new Absent(path("curve"), name, second, "the current lies below the points of its curve")
-                : Evidence.solved(path("curve"), name, time, "s", "from its time-current curve");
+                : Evidence.solved(
+                        path("curve"), name, time, "s", "from its time-current curve, without the arc that follows");
     }
 
     /** Seconds at a current; beyond the last point its time holds, before the first nothing does. */

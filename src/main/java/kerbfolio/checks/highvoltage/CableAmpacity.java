@@ -14,7 +14,7 @@ import kerbfolio.job.Gate;
 public final class CableAmpacity implements Check {
     @Override
     public String question() {
-        return "Does every cable of the drive carry its current without end where it runs?";
+        return "Does every cable, laid by itself, carry the current of the drive where it is hottest?";
     }
 
     @Override

@@ -2,6 +2,8 @@ package kerbfolio.checks.highvoltage;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
@@ -43,23 +45,23 @@ public final class ContactorFuse implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        Loop drive = Loop.ofDrives(car);
+        Map<Part, Loop> loops = Loop.ofContactors(car);
         return Subjects.parts(
-                "contactors of the drive",
-                drive.parts(Role.CONTACTOR),
+                "contactors of drive and charge",
+                List.copyOf(loops.keySet()),
                 limits,
                 "contactor-fuse",
-                contactor -> use(car, drive, contactor));
+                contactor -> use(car, Objects.requireNonNull(loops.get(contactor)), contactor));
     }
 
-    private static Working use(Car car, Loop drive, Part contactor) {
-        List<Working> uses = drive.parts(Role.FUSE).stream()
+    private static Working use(Car car, Loop loop, Part contactor) {
+        List<Working> uses = loop.parts(Role.FUSE).stream()
                 .map(fuse -> use(
                         car,
                         contactor,
                         car.guards().isOfOneString(contactor.id())
                                 ? Loop.whole("contactor and fuse lie in one string")
-                                : drive.sharing(fuse.id()),
+                                : loop.sharing(fuse.id()),
                         car.fuse(fuse).minimumBreaking()))
                 .toList();
         Comparator<Working> least = Comparator.comparingDouble(
@@ -69,7 +71,7 @@ public final class ContactorFuse implements Check {
                 .orElseGet(() -> use(
                         car,
                         contactor,
-                        drive.sharing(contactor.id()),
+                        loop.sharing(contactor.id()),
                         new Absent("parts", "fuse in its loop", Unit.of("A"), "no fuse lies in its loop")));
     }
 

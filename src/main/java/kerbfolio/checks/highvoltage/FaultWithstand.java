@@ -1,5 +1,6 @@
 package kerbfolio.checks.highvoltage;
 
+import java.util.ArrayList;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
@@ -9,9 +10,14 @@ import kerbfolio.check.Check;
 import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
 import kerbfolio.check.Sheet;
+import kerbfolio.formula.Basis;
 import kerbfolio.formula.Formula;
+import kerbfolio.formula.Known;
+import kerbfolio.formula.Term;
 import kerbfolio.formula.Working;
 import kerbfolio.job.Gate;
+import kerbfolio.quantity.Quantity;
+import kerbfolio.quantity.Unit;
 import kerbfolio.source.Source;
 
 /** Until the fuse has melted, the cable takes the whole short circuit. */
@@ -35,9 +41,24 @@ public final class FaultWithstand implements Check {
             .from(Source.IEC_60364_5_54.clause("adiabatic heating, at most 5 s"))
             .build();
 
+    static final Formula TOGETHER = Formula.of("I_p = n*I_f")
+            .giving("short-circuit current at a point of the curve", "A")
+            .with("n", "ways current comes to the cable", "1")
+            .with("I_f", "current through one fuse", "A")
+            .from(Source.CIRCUITS.clause("currents in parallel"))
+            .build();
+
+    /** Beyond it the heat no longer stays in the conductor, and the formula no longer holds. */
+    private static final Term FIVE_SECONDS = Known.exact(
+            "",
+            "longest time of the formula",
+            Quantity.of(5, Unit.of("s")),
+            Basis.REQUIRED,
+            Source.IEC_60364_5_54.clause("adiabatic heating, at most 5 s").toString());
+
     @Override
     public String question() {
-        return "Does every cable survive the largest short circuit until its fuse has melted?";
+        return "Does every cable survive a short circuit, large or small, until its fuse has melted?";
     }
 
     @Override
@@ -55,14 +76,37 @@ public final class FaultWithstand implements Check {
                 cable -> Guarded.worst(car, cable, guard -> use(car, guard)));
     }
 
-    private static Working use(Car car, Guard guard) {
-        Conductor conductor = car.conductor(guard.link());
+    /** A smaller current melts the fuse so much later that it may heat the cable more: each point of a curve is tried. */
+    private static Term use(Car car, Guard guard) {
         Working through = Working.fill(STRING_CURRENT)
                 .put("I_p", car.prospectiveCurrent())
                 .put("n", Guarded.ways(guard))
                 .work();
+        double largest = through.amount().map(amount -> amount.si()).orElse(0.0);
+        var found = new ArrayList<Term>();
+        found.add(use(car, guard, car.prospectiveCurrent(), through));
+        guard.fuses().stream()
+                .flatMap(fuse -> car.fuse(fuse).markedCurrents(FIVE_SECONDS).stream())
+                .filter(point ->
+                        point.amount().filter(amount -> amount.si() < largest).isPresent())
+                .forEach(point -> found.add(use(
+                        car,
+                        guard,
+                        Working.fill(TOGETHER)
+                                .put("I_f", point)
+                                .put("n", Guarded.ways(guard))
+                                .work(),
+                        point)));
+        return found.get(0).amount().isPresent()
+                ? Subjects.worst(
+                        found.stream().filter(term -> term.amount().isPresent()).toList())
+                : found.get(0);
+    }
+
+    private static Working use(Car car, Guard guard, Term current, Term through) {
+        Conductor conductor = car.conductor(guard.link());
         return Working.fill(USE)
-                .put("I_p", car.prospectiveCurrent())
+                .put("I_p", current)
                 .put(
                         "t",
                         Guarded.largest(

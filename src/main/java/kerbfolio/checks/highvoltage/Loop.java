@@ -1,7 +1,9 @@
 package kerbfolio.checks.highvoltage;
 
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
@@ -27,6 +29,15 @@ record Loop(Car car, List<Part> consumers, Set<String> ids) {
     static Loop ofCharge(Car car) {
         Loop inlet = of(car, Role.INLET);
         return inlet.consumers().isEmpty() ? of(car, Role.CHARGER) : inlet;
+    }
+
+    /** Contactors of drive and charge, each with the loop it lies in; the drive's goes before. */
+    static Map<Part, Loop> ofContactors(Car car) {
+        var loops = new LinkedHashMap<Part, Loop>();
+        for (Loop loop : List.of(ofDrives(car), ofCharge(car))) {
+            loop.parts(Role.CONTACTOR).forEach(contactor -> loops.putIfAbsent(contactor, loop));
+        }
+        return loops;
     }
 
     private static Loop of(Car car, Role... roles) {

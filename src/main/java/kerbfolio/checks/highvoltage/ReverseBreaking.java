@@ -1,5 +1,8 @@
 package kerbfolio.checks.highvoltage;
 
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
 import kerbfolio.car.Car;
@@ -8,7 +11,7 @@ import kerbfolio.check.Finding;
 import kerbfolio.check.Limits;
 import kerbfolio.check.Sheet;
 import kerbfolio.job.Gate;
-import kerbfolio.job.Role;
+import kerbfolio.job.Part;
 
 /** Under regeneration and in charge the current runs backward, and a marked contactor opens less of it. */
 @Sheet(Sheets.CABLES)
@@ -25,17 +28,17 @@ public final class ReverseBreaking implements Check {
 
     @Override
     public Stream<Finding> examine(Car car, Limits limits) {
-        Loop drive = Loop.ofDrives(car);
+        Map<Part, Loop> loops = Loop.ofContactors(car);
         return Subjects.parts(
-                "contactors of the drive",
-                drive.parts(Role.CONTACTOR),
+                "contactors of drive and charge",
+                List.copyOf(loops.keySet()),
                 limits,
                 "reverse-breaking",
                 contactor -> Subjects.worst(Stream.of(Duty.REGENERATION, Duty.CHARGE)
                         .map(duty -> CurrentUse.of(
                                 contactor.title() + " in " + duty,
                                 duty.current(car),
-                                drive.sharing(contactor.id()),
+                                Objects.requireNonNull(loops.get(contactor)).sharing(contactor.id()),
                                 car.contactor(contactor).reverseBreakingCurrent()))
                         .toList()));
     }

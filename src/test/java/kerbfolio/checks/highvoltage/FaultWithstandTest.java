@@ -39,6 +39,7 @@ class FaultWithstandTest {
         for (String fuse : List.of("front-fuse", "rear-fuse", "heater-fuse")) {
             job.alter("parts", fuse, "time: 1 ms", "time: " + melted);
         }
+        job.alter("parts", "heater-fuse", "current: 700 A", "current: 120 A");
         return job.found(new FaultWithstand(), "c-heater-plus");
     }
 
@@ -53,6 +54,14 @@ class FaultWithstandTest {
     @Test
     void orItDoesNot() {
         assertEquals(Verdict.NOT_MET, heater("12 ms").verdict());
+    }
+
+    /** By hand: 6872 A for 1 ms need 217 A·s^0.5, but 700 A for 2 s need 989.9, and the cable withstands 652. */
+    @Test
+    void aSmallerCurrentThatFlowsLongerMayHeatMore() {
+        var found = job.found(new FaultWithstand(), "c-heater-plus");
+        assertEquals(100 * 989.9 / 652.0, found.value(), 0.1);
+        assertEquals(Verdict.NOT_MET, found.verdict());
     }
 
     @Test
